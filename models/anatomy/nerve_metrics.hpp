@@ -1,0 +1,31 @@
+#pragma once
+// Lengths along the nerves of one limb: where each branch leaves its parent and how long it is.
+//
+// This is all that a question about lesions and growing axons needs of the limb's geometry, so
+// those questions can be asked of a published limb, a sampled one or one made up for a test.
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "models/anatomy/nerve_tree.hpp"
+
+namespace endplate::anatomy {
+
+// Position along one nerve of the tree.
+struct NervePosition {
+  NodeIndex nerve = 0;
+  double from_start_mm = 0.0;  // arc length from the nerve's own beginning, >= 0
+};
+
+struct NerveMetrics {
+  static constexpr double kUnknown = std::numeric_limits<double>::quiet_NaN();
+
+  // By node of the tree: arc length from the nerve's beginning to its end (a motor branch: to its
+  // entry into the muscle; a skin nerve: to the middle of its area).
+  std::vector<double> length_mm;
+  // By node, then by parent in the order of NerveNode::parents: arc length along the parent, from
+  // the parent's own beginning, at which the node leaves it.
+  std::vector<std::vector<double>> leaves_parent_at_mm;
+};
+
+}  // namespace endplate::anatomy

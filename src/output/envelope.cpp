@@ -1,0 +1,35 @@
+#include "output/envelope.hpp"
+
+#include <cmath>
+
+namespace endplate::cli {
+
+std::string_view standing_caution() {
+  return "A computed estimate for a typical limb, to inform and not to replace surgical judgement, "
+         "local protocols and licensed practice. Check it against the patient.";
+}
+
+Json envelope(std::string_view command, const CommonOptions& options, Side side,
+              const std::vector<std::string>& assumptions,
+              const std::vector<std::string>& sources) {
+  Json document;
+  document["endplate"] = ENDPLATE_VERSION;
+  document["command"] = command;
+  document["seed"] = options.seed;
+  document["side"] = to_string(side);
+  document["caution"] = standing_caution();
+  document["assumptions"] = assumptions;
+  document["sources"] = sources;
+  return document;
+}
+
+Json to_json(const Summary& summary) {
+  const auto finite = [](double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); };
+  return {{"mean", finite(summary.mean)},
+          {"sd", finite(summary.sd)},
+          {"p05", finite(summary.p05)},
+          {"p50", finite(summary.p50)},
+          {"p95", finite(summary.p95)}};
+}
+
+}  // namespace endplate::cli

@@ -1,0 +1,24 @@
+#pragma once
+// What every JSON document begins with, and what every table for people ends with.
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "command.hpp"
+#include "models/core/side.hpp"
+#include "models/core/summary.hpp"
+
+namespace endplate::cli {
+
+// The standing caution, shown with every answer.
+std::string_view standing_caution();
+
+// {"endplate", "command", "seed", "side", "caution", "assumptions", "sources"}; the command adds
+// its own keys behind.
+Json envelope(std::string_view command, const CommonOptions& options, Side side,
+              const std::vector<std::string>& assumptions, const std::vector<std::string>& sources);
+
+// {"mean", "sd", "p05", "p50", "p95"}; infinities become null.
+Json to_json(const Summary& summary);
+
+}  // namespace endplate::cli
