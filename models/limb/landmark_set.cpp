@@ -1,0 +1,43 @@
+#include "models/limb/landmark_set.hpp"
+
+namespace endplate::limb {
+namespace {
+
+// The column's words are checked when the table is read.
+Segment segment_from(std::string_view word) {
+  if (word == "humerus") return Segment::humerus;
+  return word == "forearm" ? Segment::forearm : Segment::hand;
+}
+
+}  // namespace
+
+Expected<LandmarkSet> LandmarkSet::from(const evidence::DataPackage& package) {
+  LandmarkSet set;
+  for (const evidence::Row row : package.table("limb_landmarks")) {
+    Landmark landmark;
+    landmark.name = row.text("landmark");
+    landmark.segment = segment_from(row.text("segment"));
+    landmark.place = {row.number("fraction").value(), row.number("x_mm").value(),
+                      row.number("z_mm").value()};
+    landmark.sd_mm = row.number("sd_mm").value();
+    landmark.provenance = evidence::provenance_from(row.text("provenance")).value();
+    landmark.reason = row.text("reason");
+    set.index_of_.emplace(landmark.name, set.landmarks_.size());
+    set.landmarks_.push_back(std::move(landmark));
+  }
+  return set;
+}
+
+const Landmark* LandmarkSet::find(std::string_view name) const {
+  const auto found = index_of_.find(name);
+  return found == index_of_.end() ? nullptr : &landmarks_[found->second];
+}
+
+std::optional<Eigen::Vector3d> LandmarkSet::position_mm(std::string_view name,
+                                                        const SegmentFrames& frames) const {
+  const Landmark* landmark = find(name);
+  if (landmark == nullptr) return std::nullopt;
+  return position_mm(*landmark, frames);
+}
+
+}  // namespace endplate::limb
