@@ -31,24 +31,28 @@ struct CoursePoint {
 
 struct Course {
   std::string id;
-  std::string from_point;  // point of another course where this one begins; empty for a trunk
+  // Point of a trunk where this branch begins; empty for a trunk. A branch's curve starts there and
+  // then runs through its own waypoints.
+  std::string from_point;
   std::vector<Waypoint> waypoints;
+  // One knot a waypoint, for a branch with one more in front: chord lengths before the fit, so that
+  // the parameter is close to an arc length in mm on the ledger limb. The same in every limb.
+  std::vector<double> knots;
   std::vector<CoursePoint> points;
 
+  bool is_branch() const { return !from_point.empty(); }
   const CoursePoint* find(std::string_view point_id) const;
 };
 
-// Waypoints in the limb frame of `frames`, one row each.
-Eigen::MatrixX3d positions_mm(const Course& course, const SegmentFrames& frames);
+// The waypoints in the limb frame of `frames`, one row each, behind `start` for a branch.
+Eigen::MatrixX3d positions_mm(const Course& course, const SegmentFrames& frames,
+                              const std::optional<Eigen::Vector3d>& start);
 
-// Knots of a course: chord lengths between its waypoints on the ledger limb, so that the parameter
-// is close to an arc length in mm there. They stay the same in every limb.
-std::vector<double> ledger_knots(const Course& course);
+// Chord lengths between consecutive rows, from 0.
+std::vector<double> chord_knots(const Eigen::MatrixX3d& positions);
 
-geometry::CubicSpline curve_of(const Course& course, const SegmentFrames& frames);
-
-// The parameter where the course passes the level (fraction of a segment) nearest to its start
-// parameter guess; used to place points before a fit.
-double knot_at_level(const Course& course, Segment segment, double fraction);
+// The parameter where the curve comes nearest to a level (a fraction of a segment); places the
+// points before a fit.
+double knot_at_level(const geometry::CubicSpline& curve, Segment segment, double fraction);
 
 }  // namespace endplate::limb

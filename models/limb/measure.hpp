@@ -41,6 +41,8 @@ struct MeasureGeometry {
   Eigen::Vector3d distal = Eigen::Vector3d::Zero();    // unit, along the segment
   Eigen::Vector3d sideways = Eigen::Vector3d::Zero();  // unit, for offsets
   CrossingPlane plane;                                 // crossing and offset_at_level
+  // along only: the level on the course where the distance starts, if no point says it.
+  std::optional<CrossingPlane> from_level;
   // Stretch of the course, in its parameter, where a crossing or nearest place is looked for.
   double search_from = 0.0;
   double search_to = 0.0;
@@ -73,25 +75,28 @@ std::optional<Scalar> take_measure(const MeasureGeometry& measure,
     return Scalar(v.dot(axis.cast<Scalar>()));
   };
   // One Newton step from the root of the values carries the derivatives of an implicit place.
-  const auto crossing = [&]() -> std::optional<Scalar> {
-    const auto root =
-        find_crossing(values, measure.plane, measure.search_from, measure.search_to);
+  const auto crossing = [&](const CrossingPlane& plane) -> std::optional<Scalar> {
+    const auto root = find_crossing(values, plane, measure.search_from, measure.search_to);
     if (!root) return std::nullopt;
-    const double slope = measure.plane.normal.dot(values.derivative(*root));
-    const Point off = curve.position(Scalar(*root)) - measure.plane.through.cast<Scalar>();
-    return Scalar(*root) - along_axis(off, measure.plane.normal) / Scalar(slope);
+    const double slope = plane.normal.dot(values.derivative(*root));
+    const Point off = curve.position(Scalar(*root)) - plane.through.cast<Scalar>();
+    return Scalar(*root) - along_axis(off, plane.normal) / Scalar(slope);
   };
 
   switch (measure.definition) {
     case Definition::axial:
       return along_axis(from_landmark(point), measure.distal);
     case Definition::crossing: {
-      const auto u = crossing();
+      const auto u = crossing(measure.plane);
       if (!u) return std::nullopt;
       return along_axis(from_landmark(*u), measure.distal);
     }
-    case Definition::along:
-      return geometry::arc_length(curve, other, point);
+    case Definition::along: {
+      if (!measure.from_level) return geometry::arc_length(curve, other, point);
+      const auto u = crossing(*measure.from_level);
+      if (!u) return std::nullopt;
+      return geometry::arc_length(curve, *u, point);
+    }
     case Definition::straight: {
       const Point v = from_landmark(point);
       return sqrt(v.dot(v));
@@ -99,7 +104,7 @@ std::optional<Scalar> take_measure(const MeasureGeometry& measure,
     case Definition::transverse:
       return along_axis(from_landmark(point), measure.sideways);
     case Definition::offset_at_level: {
-      const auto u = crossing();
+      const auto u = crossing(measure.plane);
       if (!u) return std::nullopt;
       return along_axis(from_landmark(*u), measure.sideways);
     }

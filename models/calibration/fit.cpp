@@ -1,0 +1,441 @@
+#include "models/calibration/fit.hpp"
+
+#include <ceres/ceres.h>
+
+#include <Eigen/Cholesky>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <memory>
+#include <span>
+#include <utility>
+
+namespace ceres {
+// Found by the geometry's templates through argument-dependent lookup.
+template <class T, int N>
+double value_of(const Jet<T, N>& scalar) {
+  return scalar.a;
+}
+}  // namespace ceres
+
+namespace endplate::calibration {
+namespace {
+
+using geometry::value_of;
+using limb::Atlas;
+using limb::Course;
+
+// What of a course does not change during a fit.
+struct CourseBase {
+  const Course* course;
+  const CourseBase* parent = nullptr;     // of a branch
+  Eigen::MatrixX3d start;                 // own waypoints, limb frame, before any offset
+  std::vector<Eigen::Vector3d> anterior;  // by waypoint
+  std::vector<Eigen::Vector3d> lateral;
+  Eigen::MatrixXd seconds_of;
+};
+
+CourseBase base_of(const Course& course) {
+  const limb::SegmentFrames frames;
+  CourseBase base{&course,
+                  nullptr,
+                  limb::positions_mm(course, frames, std::nullopt),
+                  {},
+                  {},
+                  geometry::second_derivative_operator(course.knots)};
+  for (const limb::Waypoint& waypoint : course.waypoints) {
+    base.anterior.push_back(frames.anterior(waypoint.segment));
+    base.lateral.push_back(frames.lateral(waypoint.segment));
+  }
+  return base;
+}
+
+// What the shape of a course hangs on: its own offsets (anterior and lateral of each waypoint in
+// turn) and, for a branch, its trunk's offsets and the knot where it leaves.
+template <class Scalar>
+struct ShapeBlocks {
+  const Scalar* offsets = nullptr;
+  const Scalar* parent_offsets = nullptr;
+  const Scalar* parent_knot = nullptr;
+};
+
+template <class Scalar>
+geometry::BasicCubicSpline<Scalar> moved_curve(const CourseBase& base,
+                                               const ShapeBlocks<Scalar>& blocks) {
+  using Points = typename geometry::BasicCubicSpline<Scalar>::Points;
+  const Eigen::Index first = base.parent != nullptr ? 1 : 0;
+  Points points(base.start.rows() + first, 3);
+  points.bottomRows(base.start.rows()) = base.start.cast<Scalar>();
+  for (Eigen::Index i = 0; i < base.start.rows(); ++i) {
+    const auto w = static_cast<std::size_t>(i);
+    for (int axis = 0; axis < 3; ++axis) {
+      points(i + first, axis) += blocks.offsets[2 * i] * Scalar(base.anterior[w](axis)) +
+                                 blocks.offsets[2 * i + 1] * Scalar(base.lateral[w](axis));
+    }
+  }
+  if (base.parent != nullptr) {
+    const auto trunk = moved_curve<Scalar>(*base.parent, {blocks.parent_offsets, nullptr, nullptr});
+    points.row(0) = trunk.position(*blocks.parent_knot).transpose();
+  }
+  return {base.course->knots, std::move(points), base.seconds_of};
+}
+
+template <class Scalar>
+std::vector<double> values_of(const Scalar* scalars, std::size_t count) {
+  std::vector<double> values(count);
+  for (std::size_t i = 0; i < count; ++i) values[i] = value_of(scalars[i]);
+  return values;
+}
+
+// The model's reading of one measure times the study's factor, against the study's.
+struct MeasureCost {
+  const CourseBase* base;
+  limb::MeasureGeometry geometry;
+  double observed_mm;
+  double sigma_mm;
+  bool has_point;
+  bool has_other;
+  bool has_factor;
+
+  // Blocks: own offsets; of a branch its trunk's offsets and knot; then point, other, log factor.
+  template <class Scalar>
+  bool operator()(Scalar const* const* blocks, Scalar* residual) const {
+    std::size_t next = 0;
+    ShapeBlocks<Scalar> shape{blocks[next++]};
+    if (base->parent != nullptr) {
+      shape.parent_offsets = blocks[next++];
+      shape.parent_knot = blocks[next++];
+    }
+    const Scalar point = has_point ? blocks[next++][0] : Scalar(0.0);
+    const Scalar other =
+        has_other ? blocks[next++][0] : Scalar(base->course->knots.front());
+    const Scalar factor = has_factor ? exp(blocks[next++][0]) : Scalar(1.0);
+
+    const auto model = limb::take_measure(geometry, moved_curve(*base, shape),
+                                          values_only(shape), point, other);
+    // A crossing that a step has lost: the solver shortens the step.
+    if (!model) return false;
+    residual[0] = (*model * factor - Scalar(observed_mm)) / Scalar(sigma_mm);
+    return true;
+  }
+
+  template <class Scalar>
+  geometry::CubicSpline values_only(const ShapeBlocks<Scalar>& shape) const {
+    const auto own = values_of(shape.offsets, 2 * base->course->waypoints.size());
+    if (base->parent == nullptr) return moved_curve<double>(*base, {own.data(), nullptr, nullptr});
+    const auto trunk =
+        values_of(shape.parent_offsets, 2 * base->parent->course->waypoints.size());
+    const double knot = value_of(*shape.parent_knot);
+    return moved_curve<double>(*base, {own.data(), trunk.data(), &knot});
+  }
+};
+
+// Waypoints stay near where anatomy puts them, and the fit must not add bends: the second
+// differences of the offsets are held to zero.
+struct ShapeCost {
+  const CourseBase* base;
+
+  static constexpr double kBendSd_mm = 4.0;
+
+  std::size_t residuals() const {
+    const std::size_t n = base->course->waypoints.size();
+    return 2 * n + (n > 2 ? 2 * (n - 2) : 0);
+  }
+  template <class Scalar>
+  bool operator()(Scalar const* const* blocks, Scalar* residual) const {
+    const Scalar* offsets = blocks[0];
+    const auto& waypoints = base->course->waypoints;
+    std::size_t k = 0;
+    for (std::size_t i = 0; i < waypoints.size(); ++i) {
+      for (std::size_t axis = 0; axis < 2; ++axis) {
+        residual[k++] = offsets[2 * i + axis] / Scalar(waypoints[i].prior_sd_mm);
+      }
+    }
+    // The knots of a branch have its start in front.
+    const auto knots = std::span(base->course->knots).last(waypoints.size());
+    for (std::size_t i = 1; i + 1 < waypoints.size(); ++i) {
+      const double before = knots[i] - knots[i - 1];
+      const double after = knots[i + 1] - knots[i];
+      const double share = before / (before + after);
+      for (std::size_t axis = 0; axis < 2; ++axis) {
+        const Scalar chord = offsets[2 * (i - 1) + axis] * Scalar(1.0 - share) +
+                             offsets[2 * (i + 1) + axis] * Scalar(share);
+        residual[k++] = (offsets[2 * i + axis] - chord) / Scalar(kBendSd_mm);
+      }
+    }
+    return true;
+  }
+};
+
+// A point that anatomy puts distal to another stays so, by a hinge.
+struct OrderCost {
+  static constexpr double kGap_mm = 1.0;
+  static constexpr double kSd_mm = 1.0;
+  template <class Scalar>
+  bool operator()(const Scalar* proximal, const Scalar* distal, Scalar* residual) const {
+    const Scalar short_by = *proximal + Scalar(kGap_mm) - *distal;
+    residual[0] = value_of(short_by) > 0.0 ? short_by / Scalar(kSd_mm) : Scalar(0.0);
+    return true;
+  }
+};
+
+// A point is hardly held by its start: this only keeps an unconstrained one in place.
+struct PointPriorCost {
+  double start;
+  static constexpr double kSd_mm = 80.0;
+  template <class Scalar>
+  bool operator()(const Scalar* knot, Scalar* residual) const {
+    residual[0] = (*knot - Scalar(start)) / Scalar(kSd_mm);
+    return true;
+  }
+};
+
+struct FactorPriorCost {
+  double sd;
+  template <class Scalar>
+  bool operator()(const Scalar* log_factor, Scalar* residual) const {
+    residual[0] = *log_factor / Scalar(sd);
+    return true;
+  }
+};
+
+template <class Cost>
+auto dynamic_cost(Cost cost, const std::vector<int>& block_sizes, int residuals) {
+  auto function = std::make_unique<ceres::DynamicAutoDiffCostFunction<Cost, 8>>(
+      new Cost(std::move(cost)));
+  for (const int size : block_sizes) function->AddParameterBlock(size);
+  function->SetNumResiduals(residuals);
+  return function.release();  // the problem owns it
+}
+
+}  // namespace
+
+FitState start_of(const Atlas& atlas) {
+  FitState state;
+  for (const Course& course : atlas.courses()) {
+    state.offsets_mm.push_back(
+        Eigen::MatrixX2d::Zero(static_cast<Eigen::Index>(course.waypoints.size()), 2));
+    std::vector<double> knots;
+    for (const limb::CoursePoint& point : course.points) knots.push_back(point.knot);
+    state.knots.push_back(std::move(knots));
+  }
+  return state;
+}
+
+namespace {
+
+// The unknowns in the layout that Ceres wants, and back.
+struct Unknowns {
+  std::vector<std::vector<double>> offsets;  // by course
+  std::vector<std::vector<double>> knots;    // by course, by point
+  std::map<std::string, double> log_factor;
+
+  explicit Unknowns(const FitState& state) : knots(state.knots) {
+    for (const Eigen::MatrixX2d& course : state.offsets_mm) {
+      std::vector<double> flat;
+      for (Eigen::Index i = 0; i < course.rows(); ++i) {
+        flat.push_back(course(i, 0));
+        flat.push_back(course(i, 1));
+      }
+      offsets.push_back(std::move(flat));
+    }
+  }
+  FitState state() const {
+    FitState result;
+    result.knots = knots;
+    result.log_factor = log_factor;
+    for (const auto& flat : offsets) {
+      Eigen::MatrixX2d course(static_cast<Eigen::Index>(flat.size() / 2), 2);
+      for (Eigen::Index i = 0; i < course.rows(); ++i) {
+        course(i, 0) = flat[static_cast<std::size_t>(2 * i)];
+        course(i, 1) = flat[static_cast<std::size_t>(2 * i + 1)];
+      }
+      result.offsets_mm.push_back(std::move(course));
+    }
+    return result;
+  }
+};
+
+Eigen::MatrixXd to_dense(const ceres::CRSMatrix& sparse) {
+  Eigen::MatrixXd dense = Eigen::MatrixXd::Zero(sparse.num_rows, sparse.num_cols);
+  for (int row = 0; row < sparse.num_rows; ++row) {
+    for (int k = sparse.rows[static_cast<std::size_t>(row)];
+         k < sparse.rows[static_cast<std::size_t>(row) + 1]; ++k) {
+      dense(row, sparse.cols[static_cast<std::size_t>(k)]) =
+          sparse.values[static_cast<std::size_t>(k)];
+    }
+  }
+  return dense;
+}
+
+}  // namespace
+
+Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& observations,
+                        const FitOptions& options, const FitState& start) {
+  const limb::SegmentFrames frames;
+  std::vector<CourseBase> bases;
+  for (const Course& course : atlas.courses()) bases.push_back(base_of(course));
+  std::vector<std::optional<limb::PointRef>> leaves(bases.size());
+  for (std::size_t c = 0; c < bases.size(); ++c) {
+    leaves[c] = atlas.find_point(atlas.courses()[c].from_point);
+    if (leaves[c]) bases[c].parent = &bases[leaves[c]->course];
+  }
+  Unknowns unknowns(start);
+  for (const Observation& o : observations) {
+    const auto known = start.log_factor.find(o.study);
+    unknowns.log_factor[o.study] = known == start.log_factor.end() ? 0.0 : known->second;
+  }
+
+  ceres::Problem problem;
+  const auto measure_cost = [&](const limb::Measure& measure, double observed, double sigma,
+                                double* factor) {
+    CourseBase& base = bases[measure.course];
+    auto& knots = unknowns.knots[measure.course];
+    std::vector<int> sizes{static_cast<int>(unknowns.offsets[measure.course].size())};
+    std::vector<double*> blocks{unknowns.offsets[measure.course].data()};
+    const auto add = [&](double* block) {
+      sizes.push_back(1);
+      blocks.push_back(block);
+    };
+    if (const auto& leave = leaves[measure.course]) {
+      auto& trunk = unknowns.offsets[leave->course];
+      sizes.push_back(static_cast<int>(trunk.size()));
+      blocks.push_back(trunk.data());
+      add(&unknowns.knots[leave->course][leave->point]);
+    }
+    if (measure.point) add(&knots[*measure.point]);
+    if (measure.other) add(&knots[*measure.other]);
+    if (factor != nullptr) add(factor);
+    MeasureCost cost{&base,
+                     atlas.geometry_of(measure, frames),
+                     observed,
+                     sigma,
+                     measure.point.has_value(),
+                     measure.other.has_value(),
+                     factor != nullptr};
+    return std::pair(dynamic_cost(std::move(cost), sizes, 1), blocks);
+  };
+
+  for (const Observation& o : observations) {
+    const limb::Measure& measure = atlas.measures()[o.measure];
+    const double tau = std::hypot(options.tau_mm, options.tau_share * o.mean_mm);
+    const double sigma = std::hypot(tau, o.standard_error_mm());
+    auto [cost, blocks] = measure_cost(measure, o.mean_mm, sigma, &unknowns.log_factor.at(o.study));
+    problem.AddResidualBlock(cost, new ceres::HuberLoss(options.huber), blocks);
+  }
+  for (std::size_t c = 0; c < bases.size(); ++c) {
+    ShapeCost shape{&bases[c]};
+    const auto residuals = static_cast<int>(shape.residuals());
+    problem.AddResidualBlock(
+        dynamic_cost(shape, {static_cast<int>(unknowns.offsets[c].size())}, residuals), nullptr,
+        unknowns.offsets[c].data());
+    const Course& course = atlas.courses()[c];
+    for (std::size_t p = 0; p < course.points.size(); ++p) {
+      problem.AddResidualBlock(
+          new ceres::AutoDiffCostFunction<PointPriorCost, 1, 1>(
+              new PointPriorCost{course.points[p].knot}),
+          nullptr, &unknowns.knots[c][p]);
+      for (const std::string& proximal : course.points[p].after) {
+        const auto ref = atlas.find_point(proximal);
+        problem.AddResidualBlock(
+            new ceres::AutoDiffCostFunction<OrderCost, 1, 1, 1>(new OrderCost), nullptr,
+            &unknowns.knots[ref->course][ref->point], &unknowns.knots[c][p]);
+      }
+    }
+  }
+  for (auto& [study, log_factor] : unknowns.log_factor) {
+    problem.AddResidualBlock(new ceres::AutoDiffCostFunction<FactorPriorCost, 1, 1>(
+                                 new FactorPriorCost{options.study_factor_sd}),
+                             nullptr, &log_factor);
+  }
+
+  ceres::Solver::Options solver;
+  solver.linear_solver_type = ceres::SPARSE_NORMAL_CHOLESKY;
+  solver.max_num_iterations = 100;
+  solver.function_tolerance = 1e-8;
+  solver.parameter_tolerance = 1e-7;
+  solver.logging_type = ceres::SILENT;
+  ceres::Solver::Summary summary;
+  ceres::Solve(solver, &problem, &summary);
+  if (!summary.IsSolutionUsable()) {
+    return std::unexpected(Error::internal(
+        {"limb fit", summary.message, "Look for a measure whose crossing does not exist."}));
+  }
+
+  FitResult result;
+  result.cost = summary.final_cost;
+  result.iterations = static_cast<int>(summary.iterations.size());
+  result.state = unknowns.state();
+
+  // Joint covariance by the inverse of the Gauss-Newton matrix, with the robust weights in place.
+  std::vector<double*> blocks;
+  problem.GetParameterBlocks(&blocks);
+  std::map<double*, int> column_of;
+  int columns = 0;
+  for (double* block : blocks) {
+    column_of[block] = columns;
+    columns += problem.ParameterBlockSize(block);
+  }
+  ceres::Problem::EvaluateOptions evaluate;
+  evaluate.parameter_blocks = blocks;
+  ceres::CRSMatrix sparse;
+  problem.Evaluate(evaluate, nullptr, nullptr, nullptr, &sparse);
+  const Eigen::MatrixXd jacobian = to_dense(sparse);
+  const Eigen::MatrixXd information = jacobian.transpose() * jacobian;
+  result.joint_covariance =
+      information.ldlt().solve(Eigen::MatrixXd::Identity(columns, columns));
+
+  const std::size_t measures = atlas.measures().size();
+  result.measure_gradient = Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(measures), columns);
+  result.predicted_mm.assign(measures, std::numeric_limits<double>::quiet_NaN());
+  result.predicted_sd_mm.assign(measures, std::numeric_limits<double>::quiet_NaN());
+  for (std::size_t m = 0; m < measures; ++m) {
+    auto [cost, own_blocks] = measure_cost(atlas.measures()[m], 0.0, 1.0, nullptr);
+    const std::unique_ptr<ceres::CostFunction> owner(cost);
+    std::vector<std::vector<double>> rows;
+    std::vector<double*> row_pointers;
+    for (const int size : cost->parameter_block_sizes()) {
+      rows.emplace_back(static_cast<std::size_t>(size));
+    }
+    for (auto& row : rows) row_pointers.push_back(row.data());
+    double predicted = 0.0;
+    if (!cost->Evaluate(own_blocks.data(), &predicted, row_pointers.data())) continue;
+    const auto index = static_cast<Eigen::Index>(m);
+    for (std::size_t b = 0; b < rows.size(); ++b) {
+      for (std::size_t k = 0; k < rows[b].size(); ++k) {
+        result.measure_gradient(index, column_of.at(own_blocks[b]) + static_cast<int>(k)) +=
+            rows[b][k];
+      }
+    }
+    const Eigen::RowVectorXd gradient = result.measure_gradient.row(index);
+    result.predicted_mm[m] = predicted;
+    result.predicted_sd_mm[m] =
+        std::sqrt((gradient * result.joint_covariance * gradient.transpose()).value());
+  }
+
+  for (std::size_t c = 0; c < bases.size(); ++c) {
+    std::vector<int> own;
+    const int first = column_of.at(unknowns.offsets[c].data());
+    for (int k = 0; k < static_cast<int>(unknowns.offsets[c].size()); ++k) own.push_back(first + k);
+    for (double& knot : unknowns.knots[c]) own.push_back(column_of.at(&knot));
+    result.covariance.push_back(result.joint_covariance(own, own));
+  }
+  return result;
+}
+
+Atlas apply(const Atlas& atlas, const FitState& state) {
+  std::vector<Course> courses = atlas.courses();
+  for (std::size_t c = 0; c < courses.size(); ++c) {
+    for (std::size_t i = 0; i < courses[c].waypoints.size(); ++i) {
+      const auto row = static_cast<Eigen::Index>(i);
+      courses[c].waypoints[i].place.x_mm += state.offsets_mm[c](row, 0);
+      courses[c].waypoints[i].place.z_mm += state.offsets_mm[c](row, 1);
+    }
+    for (std::size_t p = 0; p < courses[c].points.size(); ++p) {
+      courses[c].points[p].knot = state.knots[c][p];
+    }
+  }
+  return atlas.with_courses(std::move(courses));
+}
+
+}  // namespace endplate::calibration

@@ -1,0 +1,29 @@
+#include <fmt/format.h>
+#include <cmath>
+#include <iostream>
+#include "models/calibration/fit.hpp"
+using namespace endplate;
+int main(int, char** argv) {
+  auto package = evidence::DataPackage::read(argv[1]);
+  if (!package) { for (auto& p : package.error().problems) std::cerr << p.place << ": " << p.what << "\n"; return 1; }
+  auto atlas = limb::Atlas::unfitted(*package);
+  if (!atlas) { for (auto& p : atlas.error().problems) std::cerr << p.place << ": " << p.what << "\n"; return 1; }
+  auto obs = calibration::observations(*atlas, package->table("landmark_distances"));
+  fmt::print("{} observations\n", obs.size());
+  calibration::FitOptions options;
+  auto r = calibration::fit(*atlas, obs, options, calibration::start_of(*atlas));
+  if (!r) { std::cerr << r.error().problems[0].what << "\n"; return 1; }
+  fmt::print("cost {} iterations {}\n", r->cost, r->iterations);
+  std::vector<std::pair<double,std::string>> lines;
+  int in1=0,in2=0,n=0;
+  std::vector<double> err;
+  for (auto& o : obs) {
+    double e = r->predicted_mm[o.measure] - o.mean_mm; double z = std::abs(e)/std::max(o.limb_sd_mm,1e-9);
+    n++; in1+= z<=1; in2+= z<=2; err.push_back(std::abs(e));
+    lines.push_back({z, fmt::format("{:5.2f} {:60s} {:20s} obs {:7.1f} mod {:7.1f} sd {:5.1f}{} n {:.0f} f {:.3f} psd {:.1f}", z, atlas->measures()[o.measure].id, o.study.substr(0,20), o.mean_mm, r->predicted_mm[o.measure], o.limb_sd_mm, o.sd_printed?"":"i", o.n, std::exp(r->state.log_factor[o.study]), r->predicted_sd_mm[o.measure])});
+  }
+  std::sort(lines.rbegin(), lines.rend());
+  for (auto& [z,l] : lines) std::cout << l << "\n";
+  std::sort(err.begin(), err.end());
+  fmt::print("obs {} within1 {:.3f} within2 {:.3f} median {:.2f}\n", n, double(in1)/n, double(in2)/n, err[err.size()/2]);
+}
