@@ -4,6 +4,7 @@
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
+#include <numeric>
 #include <stdexcept>
 
 namespace endplate::evidence {
@@ -64,7 +65,8 @@ double reml(std::span<const Effect> effects) {
     // A step that lowers the likelihood is halved; the boundary at zero is kept.
     const double now = restricted_log_likelihood(effects, tau_squared);
     double next = std::max(0.0, tau_squared + step);
-    for (int half = 0; half < 40 && restricted_log_likelihood(effects, next) < now - 1e-13; ++half) {
+    for (int half = 0; half < 40 && restricted_log_likelihood(effects, next) < now - 1e-13;
+         ++half) {
       step *= 0.5;
       next = std::max(0.0, tau_squared + step);
     }
@@ -111,7 +113,7 @@ RandomEffects random_effects_at(std::span<const Effect> effects, double tau_squa
 RandomEffects random_effects(std::span<const Effect> effects, TauMethod method) {
   double tau_squared = 0.0;
   if (effects.size() > 1) {
-    tau_squared = method == TauMethod::reml               ? reml(effects)
+    tau_squared = method == TauMethod::reml                ? reml(effects)
                   : method == TauMethod::dersimonian_laird ? dersimonian_laird(effects)
                                                            : paule_mandel(effects);
   }

@@ -8,7 +8,9 @@
 namespace endplate::evidence {
 namespace {
 
-double log_shape(double ratio, double d) { return 0.5 * std::log1p(ratio * ratio * d * d); }
+double log_shape(double ratio, double d) {
+  return 0.5 * std::log1p(ratio * ratio * d * d);
+}
 
 // With the ratio b / a given, log a is the mean of what the shape leaves over.
 std::pair<double, double> log_scale_and_scatter(std::span<const ScalePoint> points, double ratio) {
@@ -25,7 +27,9 @@ std::pair<double, double> log_scale_and_scatter(std::span<const ScalePoint> poin
 
 }  // namespace
 
-double ScaleCurve::at(double d) const { return std::hypot(at_zero, slope * d); }
+double ScaleCurve::at(double d) const {
+  return std::hypot(at_zero, slope * d);
+}
 
 ScaleCurve fit_scale_curve(std::span<const ScalePoint> points) {
   if (points.size() < 3) throw std::invalid_argument("a scale curve needs three points");

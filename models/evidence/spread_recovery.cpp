@@ -7,15 +7,21 @@
 namespace endplate::evidence {
 namespace {
 
-double normal_quantile(double p) { return boost::math::quantile(boost::math::normal(), p); }
+double normal_quantile(double p) {
+  return boost::math::quantile(boost::math::normal(), p);
+}
 
 void require(double n) {
   if (!(n > 1.0)) throw std::invalid_argument("a spread needs more than one limb");
 }
 
 // Expected position of the extremes and of the quartiles of n normal values (Blom's scores).
-double extreme(double n) { return normal_quantile((n - 0.375) / (n + 0.25)); }
-double quartile(double n) { return normal_quantile((0.75 * n - 0.125) / (n + 0.25)); }
+double extreme(double n) {
+  return normal_quantile((n - 0.375) / (n + 0.25));
+}
+double quartile(double n) {
+  return normal_quantile((0.75 * n - 0.125) / (n + 0.25));
+}
 
 }  // namespace
 
