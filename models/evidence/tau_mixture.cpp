@@ -104,6 +104,12 @@ Interval TauMixture::mean_interval(double level) const {
   return {quantile((1.0 - level) / 2.0, false, 0.0), quantile((1.0 + level) / 2.0, false, 0.0)};
 }
 
+double TauMixture::new_value_sd(double extra_sd) const {
+  double variance = standard_error_ * standard_error_ + extra_sd * extra_sd;
+  for (const Component& c : components_) variance += c.chance * c.tau * c.tau;
+  return std::sqrt(variance);
+}
+
 Interval TauMixture::new_value_interval(double level, double extra_sd) const {
   return {quantile((1.0 - level) / 2.0, true, extra_sd),
           quantile((1.0 + level) / 2.0, true, extra_sd)};

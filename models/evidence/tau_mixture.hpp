@@ -49,6 +49,10 @@ class TauMixture {
   Interval new_study_interval(double level) const { return new_value_interval(level, 0.0); }
   Interval new_value_interval(double level, double extra_sd) const;
 
+  // Standard deviation and median of the same.
+  double new_value_sd(double extra_sd) const;
+  double new_value_median() const { return quantile(0.5, true, 0.0); }
+
  private:
   struct Component {
     double tau = 0.0;
