@@ -17,20 +17,21 @@ struct Collector {
   std::size_t line = 1;
 
   void end_row() {
-    const auto breaks_in = [](const std::string& cell) {
-      return static_cast<std::size_t>(std::ranges::count(cell, '\n'));
-    };
     std::size_t lines_taken = 1;
-    for (const std::string& cell : row) lines_taken += breaks_in(cell);
+    for (const std::string& cell : row) {
+      for (auto at = cell.find('\n'); at != std::string::npos; at = cell.find('\n', at + 1)) {
+        ++lines_taken;
+      }
+    }
 
     if (!have_header) {
       result.header = std::move(row);
       have_header = true;
     } else if (row.size() != result.header.size()) {
-      problems.push_back({fmt::format("{}, row {}", file, line),
-                          fmt::format("the row has {} cells, the header {}", row.size(),
-                                      result.header.size()),
-                          "Quote cells that hold a comma, and write every comma of an empty cell."});
+      problems.push_back(
+          {fmt::format("{}, row {}", file, line),
+           fmt::format("the row has {} cells, the header {}", row.size(), result.header.size()),
+           "Quote cells that hold a comma, and write every comma of an empty cell."});
     } else {
       std::ranges::move(row, std::back_inserter(result.cells));
       result.lines.push_back(line);
@@ -56,9 +57,9 @@ Expected<CsvText> parse_csv(std::string_view text, const std::string& file) {
       csv_parse(&parser, text.data(), text.size(), on_cell, on_row, &collector) == text.size() &&
       csv_fini(&parser, on_cell, on_row, &collector) == 0;
   if (!parsed) {
-    collector.problems.push_back(
-        {fmt::format("{}, row {}", file, collector.line), csv_strerror(csv_error(&parser)),
-         "Close every quote and double the quotes inside a cell."});
+    collector.problems.push_back({fmt::format("{}, row {}", file, collector.line),
+                                  csv_strerror(csv_error(&parser)),
+                                  "Close every quote and double the quotes inside a cell."});
   }
   csv_free(&parser);
   if (!collector.problems.empty()) {

@@ -1,7 +1,8 @@
 #include "models/evidence/table.hpp"
 
-#include <charconv>
 #include <stdexcept>
+
+#include "models/evidence/cell.hpp"
 
 namespace endplate::evidence {
 
@@ -10,26 +11,17 @@ std::string_view Row::text(std::string_view column) const {
 }
 
 std::optional<double> Row::number(std::string_view column) const {
-  const std::string_view cell = text(column);
-  double value = 0.0;
-  const auto [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), value);
-  if (error != std::errc() || end != cell.data() + cell.size()) return std::nullopt;
-  return value;
+  return parse_number(text(column));
 }
 
 std::vector<std::string> Row::list(std::string_view column) const {
-  std::vector<std::string> items;
-  const std::string_view cell = text(column);
-  std::size_t begin = 0;
-  while (begin < cell.size()) {
-    const std::size_t end = std::min(cell.find(';', begin), cell.size());
-    items.emplace_back(cell.substr(begin, end - begin));
-    begin = end + 1;
-  }
-  return items;
+  const auto items = split_items(text(column));
+  return {items.begin(), items.end()};
 }
 
-std::size_t Row::line() const { return table_->lines_[index_]; }
+std::size_t Row::line() const {
+  return table_->lines_[index_];
+}
 
 Table::Table(std::string name, std::vector<std::string> columns, std::vector<std::string> cells,
              std::vector<std::size_t> lines)
