@@ -282,8 +282,8 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
   }
   Unknowns unknowns(start);
   for (const Observation& o : observations) {
-    const auto known = start.log_factor.find(o.study);
-    unknowns.log_factor[o.study] = known == start.log_factor.end() ? 0.0 : known->second;
+    const auto known = start.log_factor.find(o.effect.study);
+    unknowns.log_factor[o.effect.study] = known == start.log_factor.end() ? 0.0 : known->second;
   }
 
   ceres::Problem problem;
@@ -318,9 +318,10 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
 
   for (const Observation& o : observations) {
     const limb::Measure& measure = atlas.measures()[o.measure];
-    const double tau = std::hypot(options.tau_mm, options.tau_share * o.mean_mm);
-    const double sigma = std::hypot(tau, o.standard_error_mm());
-    auto [cost, blocks] = measure_cost(measure, o.mean_mm, sigma, &unknowns.log_factor.at(o.study));
+    const double tau = std::hypot(options.tau_mm, options.tau_share * o.effect.mean_mm);
+    const double sigma = std::hypot(tau, o.effect.standard_error_mm);
+    auto [cost, blocks] = measure_cost(measure, o.effect.mean_mm, sigma,
+                                       &unknowns.log_factor.at(o.effect.study));
     problem.AddResidualBlock(cost, new ceres::HuberLoss(options.huber), blocks);
   }
   for (std::size_t c = 0; c < bases.size(); ++c) {

@@ -1,71 +1,54 @@
 #include "models/calibration/observation.hpp"
 
-#include <algorithm>
 #include <cmath>
 #include <map>
 
 namespace endplate::calibration {
 namespace {
 
-// Where a study does not say how many limbs it measured: the lower quartile of those that do.
-constexpr double kUnknownSize = 10.0;
+// One row on the scale and with the sign of its measure.
+evidence::Measurement reading_of(const evidence::Row& row, const limb::MeasureRow& use) {
+  evidence::Measurement reading;
+  reading.id = use.row;
+  reading.study = row.text("study");
+  reading.population = row.text("population");
+  reading.n = row.number("n");
+  if (const auto figure = row.number(use.column)) reading.mean_mm = use.factor * *figure;
+  reading.from_fraction = use.column == "fraction";
+  if (reading.from_fraction) return reading;
 
-struct Reading {
-  const evidence::Row* row;
-  double mean_mm;
-  double sd_mm;  // 0 when not printed
-  double n;
-};
+  const auto scaled = [&](std::string_view column) -> std::optional<double> {
+    const auto figure = row.number(column);
+    return figure ? std::optional(use.factor * *figure) : std::nullopt;
+  };
+  if (const auto sd = row.number("sd_mm")) reading.sd_mm = std::abs(use.factor) * *sd;
+  reading.min_mm = scaled(use.factor > 0.0 ? "min_mm" : "max_mm");
+  reading.max_mm = scaled(use.factor > 0.0 ? "max_mm" : "min_mm");
+  return reading;
+}
 
 }  // namespace
 
-double Observation::standard_error_mm() const { return limb_sd_mm / std::sqrt(n); }
-
-double imputed_limb_sd_mm(double mean_mm) { return std::hypot(4.5, 0.109 * mean_mm); }
-
 std::vector<Observation> observations(const limb::Atlas& atlas,
-                                      const evidence::Table& landmark_distances) {
+                                      const evidence::Table& landmark_distances,
+                                      const evidence::SpreadModel& spread) {
   std::map<std::string, evidence::Row, std::less<>> row_of;
   for (const evidence::Row row : landmark_distances) {
     row_of.emplace(std::string(row.text("id")), row);
   }
   std::vector<Observation> result;
   for (std::size_t m = 0; m < atlas.measures().size(); ++m) {
-    std::map<std::string, std::vector<std::pair<Reading, std::string>>> by_study;
-    for (const limb::MeasureRow& use : atlas.measures()[m].rows) {
-      const evidence::Row& row = row_of.at(use.row);
-      const double unit = use.sign * use.fraction_of_mm.value_or(1.0);
-      const auto figure = row.number(use.fraction_of_mm ? "fraction" : "mean_mm");
-      if (!figure) continue;
-      const auto sd = use.fraction_of_mm ? std::nullopt : row.number("sd_mm");
-      by_study[std::string(row.text("study"))].push_back(
-          {{&row, unit * *figure, sd.value_or(0.0), row.number("n").value_or(kUnknownSize)},
-           use.row});
+    const limb::Measure& measure = atlas.measures()[m];
+    evidence::Quantity quantity;
+    quantity.tree_node = measure.nerve;
+    quantity.point = measure.point_name;
+    quantity.landmark = measure.landmark_name;
+    for (const limb::MeasureRow& use : measure.rows) {
+      quantity.rows.push_back(reading_of(row_of.at(use.row), use));
     }
-    for (const auto& [study, readings] : by_study) {
-      Observation o;
-      o.measure = m;
-      o.study = study;
-      double variance = 0.0;
-      double with_sd = 0.0;
-      for (const auto& [reading, id] : readings) {
-        o.rows.push_back(id);
-        o.mean_mm += reading.n * reading.mean_mm;
-        o.n += reading.n;
-        if (reading.sd_mm > 0.0) {
-          variance += reading.n * reading.sd_mm * reading.sd_mm;
-          with_sd += reading.n;
-        }
-      }
-      o.mean_mm /= o.n;
-      o.sd_printed = with_sd > 0.0;
-      o.limb_sd_mm =
-          o.sd_printed ? std::sqrt(variance / with_sd) : imputed_limb_sd_mm(o.mean_mm);
-      // Rows of one study share its limbs: the largest row, not the sum, says how many there were.
-      double largest = 0.0;
-      for (const auto& [reading, id] : readings) largest = std::max(largest, reading.n);
-      o.n = largest;
-      result.push_back(std::move(o));
+    for (evidence::StudyEffect& effect :
+         evidence::study_effects(quantity, spread.imputation())) {
+      result.push_back({m, std::move(effect)});
     }
   }
   return result;

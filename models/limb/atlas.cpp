@@ -18,6 +18,9 @@ std::optional<Segment> segment_from(std::string_view text) {
   return std::nullopt;
 }
 
+// Below this level of the arm (20 mm above the epicondyles) the humerus has no round outline.
+constexpr double kOutlineFrom = 20.0 / kLedgerArm_mm;
+
 // Collects what is wrong in one table, with its row and column.
 class Checker {
  public:
@@ -97,6 +100,8 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
   if (!landmarks) return std::unexpected(landmarks.error());
   atlas.landmarks_ = std::move(*landmarks);
 
+  atlas.humerus_ =
+      std::make_shared<const BoneOutline>(BoneOutline::from(package.table("limb_humerus_outline")));
   Checker courses_check(std::string(waypoints) + ".csv");
   atlas.courses_ = read_waypoints(package.table(waypoints), courses_check);
   Checker points_check(std::string(points) + ".csv");
@@ -193,9 +198,9 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
       rows_check.wrong(row, "measure", fmt::format("no measure is called '{}'", row.text("measure")));
       continue;
     }
-    atlas.measures_[measure->second].rows.push_back({std::string(row.text("row")),
-                                                     row.number("sign").value_or(1.0),
-                                                     row.number("fraction_of_mm")});
+    atlas.measures_[measure->second].rows.push_back(
+        {std::string(row.text("row")), std::string(row.text("column")),
+         row.number("sign").value_or(1.0) * row.number("factor_mm").value_or(1.0)});
   }
 
   std::vector<Problem> problems;
@@ -259,13 +264,13 @@ MeasureGeometry Atlas::geometry_of(const Measure& measure, const SegmentFrames& 
   geometry.search_from = course.knots.front();
   geometry.search_to = course.knots.back();
   if (measure.definition == Definition::offset_at_level) {
-    geometry.plane.normal = geometry.distal;
-    geometry.plane.through = geometry.landmark;
+    geometry.surface.normal = geometry.distal;
+    geometry.surface.through = geometry.landmark;
   }
   const auto plane = std::ranges::find(planes_, measure.plane, &PlaneSpec::name);
-  if (plane != planes_.end()) geometry.plane = plane_on(*plane, frames);
+  if (plane != planes_.end()) geometry.surface = surface_on(*plane, frames);
   if (!measure.from_level.empty()) {
-    CrossingPlane level;
+    CrossingSurface level;
     level.normal = geometry.distal;
     level.through = *landmarks_.position_mm(measure.from_level, frames) +
                     measure.from_offset_mm * geometry.distal;
@@ -274,24 +279,27 @@ MeasureGeometry Atlas::geometry_of(const Measure& measure, const SegmentFrames& 
   return geometry;
 }
 
-CrossingPlane Atlas::plane_on(const PlaneSpec& spec, const SegmentFrames& frames) const {
+CrossingSurface Atlas::surface_on(const PlaneSpec& spec, const SegmentFrames& frames) const {
   const Eigen::Vector3d anterior = frames.anterior(spec.segment);
   const Eigen::Vector3d proximal = frames.proximal(spec.segment);
   const Eigen::Vector3d lateral = frames.lateral(spec.segment);
-  CrossingPlane plane;
-  plane.through = *landmarks_.position_mm(spec.landmark, frames) +
-                  frames.scale().breadth *
-                      (spec.offset_x_mm * anterior + spec.offset_z_mm * lateral);
-  if (spec.normal == "clock") {
-    const double angle = spec.clock_deg * std::numbers::pi / 180.0;
-    plane.facing = std::cos(angle) * anterior + std::sin(angle) * lateral;
-    plane.normal = std::cos(angle) * lateral - std::sin(angle) * anterior;
+  CrossingSurface surface;
+  surface.breadth = frames.scale().breadth;
+  surface.through = *landmarks_.position_mm(spec.landmark, frames) +
+                    surface.breadth * (spec.offset_x_mm * anterior + spec.offset_z_mm * lateral);
+  if (spec.normal == "outline") {
+    surface.outline = humerus_.get();
+    surface.clock_rad = spec.clock_deg * std::numbers::pi / 180.0;
+    surface.through = frames.origin(Segment::humerus);
+    surface.axes << anterior, proximal, lateral;
+    surface.length_mm = frames.length_mm(Segment::humerus);
+    surface.from_fraction = kOutlineFrom;
   } else {
-    plane.normal = spec.normal == "anterior"   ? anterior
-                   : spec.normal == "proximal" ? proximal
-                                               : lateral;
+    surface.normal = spec.normal == "anterior"   ? anterior
+                     : spec.normal == "proximal" ? proximal
+                                                 : lateral;
   }
-  return plane;
+  return surface;
 }
 
 Atlas Atlas::with_courses(std::vector<Course> courses) const {

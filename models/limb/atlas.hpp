@@ -1,6 +1,7 @@
 #pragma once
 // The model limb as tables: landmarks, nerve courses with their points, and how each published
 // distance is measured on them. Immutable once read; every limb is a scaled and posed copy.
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -19,12 +20,12 @@ struct PointRef {
   std::size_t point = 0;
 };
 
-// A published row as one reading of a measure: measure = sign * scale * (figure of the row).
+// A published row as one reading of a measure on the ledger limb: `factor` times its figure. The
+// factor holds the sign, and brings a fraction to millimetres or the limbs of the study to size.
 struct MeasureRow {
-  std::string row;  // id in landmark_distances.csv
-  double sign = 1.0;
-  // Length that a row given as a fraction multiplies, mm on the ledger limb; absent for mm rows.
-  std::optional<double> fraction_of_mm;
+  std::string row;     // id in landmark_distances.csv
+  std::string column;  // its figure: mean_mm or fraction
+  double factor = 1.0;
 };
 
 // One published quantity: a point of a nerve against a landmark, by one definition.
@@ -76,10 +77,10 @@ class Atlas {
     Segment segment = Segment::humerus;
     double offset_x_mm = 0.0;
     double offset_z_mm = 0.0;
-    std::string normal;  // anterior, proximal or lateral; clock: the half-plane at `clock_deg`
-    double clock_deg = 0.0;  // round the segment's axis: 0 anterior, 90 lateral, 180 posterior
+    std::string normal;  // anterior, proximal, lateral; outline: round the humerus
+    double clock_deg = 0.0;  // of an outline: 0 anterior, 90 lateral, 180 posterior
   };
-  CrossingPlane plane_on(const PlaneSpec& spec, const SegmentFrames& frames) const;
+  CrossingSurface surface_on(const PlaneSpec& spec, const SegmentFrames& frames) const;
 
   static Expected<Atlas> read(const evidence::DataPackage& package, std::string_view waypoints,
                               std::string_view points);
@@ -90,6 +91,7 @@ class Atlas {
   std::vector<Course> courses_;
   std::vector<Measure> measures_;
   std::vector<PlaneSpec> planes_;
+  std::shared_ptr<const BoneOutline> humerus_;  // shared, so that resolved measures may point to it
 };
 
 }  // namespace endplate::limb

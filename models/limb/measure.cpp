@@ -44,14 +44,10 @@ std::string_view to_string(Definition definition) {
   return "";
 }
 
-std::optional<double> find_crossing(const geometry::CubicSpline& curve, const CrossingPlane& plane,
-                                    double from, double to) {
-  const auto height = [&](double u) {
-    return plane.normal.dot(curve.position(u) - plane.through);
-  };
+std::optional<double> find_crossing(const geometry::CubicSpline& curve,
+                                    const CrossingSurface& surface, double from, double to) {
+  const auto height = [&](double u) { return surface.height<double>(curve.position(u)); };
   const int steps = steps_between(from, to);
-  const double middle = 0.5 * (from + to);
-  std::optional<double> best;
   double below = height(from);
   for (int i = 1; i <= steps; ++i) {
     const double a = from + (to - from) * (i - 1) / steps;
@@ -61,13 +57,11 @@ std::optional<double> find_crossing(const geometry::CubicSpline& curve, const Cr
     if ((start > 0.0) == (above > 0.0)) continue;
     std::uintmax_t iterations = 50;
     const auto bracket = boost::math::tools::toms748_solve(
-        height, a, b, start, above, boost::math::tools::eps_tolerance<double>(40), iterations);
+        height, a, b, start, above, boost::math::tools::eps_tolerance<double>(45), iterations);
     const double root = 0.5 * (bracket.first + bracket.second);
-    const bool faces = plane.facing.isZero() ||
-                       plane.facing.dot(curve.position(root) - plane.through) > 0.0;
-    if (faces && (!best || std::abs(root - middle) < std::abs(*best - middle))) best = root;
+    if (surface.counts(curve.position(root))) return root;
   }
-  return best;
+  return std::nullopt;
 }
 
 double find_nearest(const geometry::CubicSpline& curve, const Eigen::Vector3d& point, double from,
