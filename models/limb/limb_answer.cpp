@@ -53,8 +53,9 @@ void add_landmarks(const LandmarkSet& set, const LimbSize& size, int samples, st
     for (const SegmentFrames& sampled : frames) {
       squares += (LandmarkSet::position_mm(landmark, sampled) - position).array().square();
     }
+    const double placement_mm = landmark.sd_mm * size.mean_scale().breadth;
     const Eigen::Array3d variance =
-        squares / static_cast<double>(frames.size()) + landmark.sd_mm * landmark.sd_mm;
+        squares / static_cast<double>(frames.size()) + placement_mm * placement_mm;
     answer.landmarks.push_back({landmark.name, landmark.segment, position, variance.sqrt().matrix(),
                                 landmark.provenance, landmark.reason});
   }
