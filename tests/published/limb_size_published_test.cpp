@@ -110,20 +110,20 @@ TEST_CASE("stature predicts the subgroups' means within the residual spread", "[
 }
 
 // Drillis and Contini 1966, as printed in Winter's Biomechanics (recalled; rows AN_166 to AN_168):
-// 0.186, 0.146 and 0.108 of stature, joint centre to joint centre. The acromion lies about a
-// humeral head's radius above the joint centre, so the arm is compared from there.
+// 0.186, 0.146 and 0.108 of stature. Their shoulder stands at 0.818 of stature (AN_171), which is
+// the height of the acromion in the army survey (0.820, AN_004), so the arm is compared from there.
 TEST_CASE("segments are near the classical fractions of stature", "[published][limb]") {
   for (const Sex sex : {Sex::male, Sex::female}) {
     const double stature_mm = sex == Sex::male ? 1756.0 : 1628.0;
     const LimbSize size = of_stature(sex, stature_mm);
-    const double head_above_centre_mm = 0.11 * size.mean_mm("acromion to lateral epicondyle");
-    const double arm_mm = size.mean_mm("acromion to lateral epicondyle") - head_above_centre_mm;
-    CHECK(arm_mm / stature_mm ==
-          Approx(row_of("AN_166").number("ratio_to_stature").value()).epsilon(0.15));
-    CHECK(size.mean_mm("interepicondylar line to bistyloid line") / stature_mm ==
-          Approx(row_of("AN_167").number("ratio_to_stature").value()).epsilon(0.10));
-    CHECK(size.mean_mm("distal wrist crease to middle fingertip") / stature_mm ==
-          Approx(row_of("AN_168").number("ratio_to_stature").value()).epsilon(0.05));
+    const auto check = [&](const char* measure, const char* id, double tolerance) {
+      INFO(measure);
+      CHECK(size.mean_mm(measure) / stature_mm ==
+            Approx(row_of(id).number("ratio_to_stature").value()).epsilon(tolerance));
+    };
+    check("acromion to lateral epicondyle", "AN_166", 0.03);
+    check("interepicondylar line to bistyloid line", "AN_167", 0.10);
+    check("distal wrist crease to middle fingertip", "AN_168", 0.04);
   }
 }
 
@@ -197,6 +197,30 @@ TEST_CASE("children's arms are the published share of an adult's", "[published][
     ++compared;
   }
   CHECK(compared == 16);
+}
+
+// Other adults than the army's (read): civilians of the USA (AN_177 to AN_180, medians) and Turkish
+// volunteers of both sexes (AN_211, 186.6 mm, SD 13.2, n 100).
+TEST_CASE("other adults have the arms and hands that the model expects", "[published][limb]") {
+  struct Case {
+    const char* measure;
+    const char* id;
+    Sex sex;
+  };
+  constexpr std::array cases{Case{"shoulder-elbow length", "AN_177", Sex::male},
+                             Case{"shoulder-elbow length", "AN_178", Sex::female},
+                             Case{"forearm-hand length", "AN_179", Sex::male},
+                             Case{"forearm-hand length", "AN_180", Sex::female}};
+  for (const Case& c : cases) {
+    INFO(c.id);
+    CHECK(size_of(adult(c.sex)).summary(c.measure).p50 ==
+          Approx(row_of(c.id).number("p50_mm").value()).epsilon(0.03));
+  }
+  casefile::Limb either;
+  either.age_years = 30.0;
+  const Summary hand = size_of(either).summary("distal wrist crease to middle fingertip");
+  CHECK(hand.mean == Approx(row_of("AN_211").number("mean_mm").value()).epsilon(0.01));
+  CHECK(hand.sd == Approx(row_of("AN_211").number("sd_mm").value()).epsilon(0.15));
 }
 
 // Segment factors of the ledger limb against the survey's medians.
