@@ -18,7 +18,7 @@ struct Landmark {
   std::string name;  // landmark_std of landmarks.csv
   Segment segment = Segment::humerus;
   SegmentPoint place;  // on the ledger limb
-  double sd_mm = 0.0;  // of the placement, in each direction; the size of the limb comes on top
+  double sd_mm = 0.0;  // of the placement on the ledger limb, in each direction
   evidence::Provenance provenance = evidence::Provenance::assumed;
   std::string reason;
 };

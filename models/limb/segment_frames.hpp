@@ -42,8 +42,9 @@ struct SegmentPoint {
 
 class SegmentFrames {
  public:
-  // Carrying angle of the extended supinated elbow (12 degrees: assumed for the ledger limb; adults
-  // average about 10 to 15) tilts the forearm's axis laterally.
+  // Carrying angle of the straight supinated elbow, which tilts the forearm's axis laterally: 12
+  // degrees is assumed for the ledger limb, near what was measured in men (11.6, SD 3.2) and below
+  // women's (16.7, SD 2.6; Van Roy et al., Ergonomics 2005;48:1645, rows JT_081 and JT_082).
   static constexpr double kCarryingAngle_rad = 12.0 * std::numbers::pi / 180.0;
 
   explicit SegmentFrames(const SegmentScale& scale = {}, Side side = Side::right);

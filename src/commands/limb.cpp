@@ -1,7 +1,198 @@
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <array>
+
+#include "case_input.hpp"
 #include "command.hpp"
+#include "models/anatomy/nerve_tree.hpp"
+#include "models/evidence/provenance.hpp"
+#include "models/limb/limb_answer.hpp"
+#include "output/envelope.hpp"
+#include "output/text_table.hpp"
 
 namespace endplate::cli {
+namespace {
 
-void register_limb(Registry&) {}
+using limb::LimbAnswer;
+using limb::PlacedLandmark;
+using limb::SizedMeasure;
+
+// What fits under a page; --json has them all.
+constexpr std::array kMainLandmarks{
+    "acromion, lateral edge", "coracoid process tip", "lateral epicondyle", "medial epicondyle",
+    "olecranon tip",          "radial styloid",       "ulnar styloid",      "pisiform",
+    "hook of hamate"};
+constexpr std::array kMainNerves{"musculocutaneous nerve",
+                                 "axillary nerve",
+                                 "radial nerve",
+                                 "superficial branch of radial nerve",
+                                 "posterior interosseous nerve",
+                                 "median nerve",
+                                 "anterior interosseous nerve",
+                                 "ulnar nerve"};
+
+template <class Names>
+bool is_among(const Names& names, const std::string& name) {
+  return std::ranges::find(names, name) != names.end();
+}
+
+constexpr std::string_view segment_word(limb::Segment segment) {
+  switch (segment) {
+    case limb::Segment::humerus:
+      return "humerus";
+    case limb::Segment::forearm:
+      return "forearm";
+    case limb::Segment::hand:
+      return "hand";
+  }
+  return "";
+}
+
+Json vector_json(const Eigen::Vector3d& v) {
+  return Json::array({v.x(), v.y(), v.z()});
+}
+
+Json measures_json(const std::vector<SizedMeasure>& measures, const char* what, const char* size) {
+  Json list = Json::array();
+  for (const SizedMeasure& measure : measures) {
+    Json item{{what, measure.label},
+              {size, to_json(measure.size_mm)},
+              {"measure", measure.name},
+              {"definition", measure.definition},
+              {"provenance", evidence::to_string(measure.provenance)}};
+    if (!measure.reason.empty()) item["reason"] = measure.reason;
+    list.push_back(std::move(item));
+  }
+  return list;
+}
+
+Json landmarks_json(const std::vector<PlacedLandmark>& landmarks) {
+  Json list = Json::array();
+  for (const PlacedLandmark& landmark : landmarks) {
+    list.push_back({{"landmark", landmark.name},
+                    {"position_mm", vector_json(landmark.position_mm)},
+                    {"sd_mm", vector_json(landmark.sd_mm)},
+                    {"frame", segment_word(landmark.segment)},
+                    {"provenance", evidence::to_string(landmark.provenance)},
+                    {"reason", landmark.reason}});
+  }
+  return list;
+}
+
+Json document_of(const LimbAnswer& answer, const CommonOptions& options) {
+  Json document = envelope("limb", options, answer.side, answer.assumptions, answer.sources);
+  document["frame"] =
+      "origin midway between the epicondyles; x anterior, y proximal, z to the right; mm";
+  document["segments"] = measures_json(answer.segments, "segment", "length_mm");
+  document["breadths"] = measures_json(answer.breadths, "breadth", "breadth_mm");
+  document["girths"] = measures_json(answer.girths, "level", "girth_mm");
+  document["landmarks"] = landmarks_json(answer.landmarks);
+  Json nerves = Json::array();
+  for (const limb::NerveLength& nerve : answer.nerves) {
+    nerves.push_back({{"nerve", nerve.nerve},
+                      {"length_mm", to_json(nerve.length_mm)},
+                      {"strain", nerve.strain},
+                      {"sources", nerve.sources}});
+  }
+  document["nerves"] = std::move(nerves);
+  return document;
+}
+
+std::string range_text(const Summary& s) {
+  return s.sd == 0.0 ? "as given" : fmt::format("{:.0f} to {:.0f}", s.p05, s.p95);
+}
+
+std::string measures_text(const LimbAnswer& answer) {
+  using Align = TextTable::Align;
+  TextTable table(
+      {{"what", Align::left, 70}, {"mm", Align::right}, {"90 in 100 such limbs, mm", Align::left}});
+  const auto add = [&](const SizedMeasure& measure, const std::string& label) {
+    table.add_row(
+        {label, fmt::format("{:.0f}", measure.size_mm.mean), range_text(measure.size_mm)});
+  };
+  for (const SizedMeasure& segment : answer.segments) {
+    add(segment, segment.name.starts_with(segment.label)
+                     ? segment.label
+                     : fmt::format("{} ({})", segment.label, segment.name));
+  }
+  for (const SizedMeasure& breadth : answer.breadths) add(breadth, "breadth: " + breadth.label);
+  for (const SizedMeasure& girth : answer.girths) add(girth, "girth: " + girth.label);
+  return table.to_string();
+}
+
+std::string landmarks_text(const LimbAnswer& answer) {
+  using Align = TextTable::Align;
+  TextTable table({{"landmark (assumed)", Align::left},
+                   {"anterior mm", Align::right},
+                   {"proximal mm", Align::right},
+                   {"right mm", Align::right},
+                   {"each +- mm", Align::right}});
+  for (const PlacedLandmark& landmark : answer.landmarks) {
+    if (!is_among(kMainLandmarks, landmark.name)) continue;
+    table.add_row({landmark.name, fmt::format("{:.0f}", landmark.position_mm.x()),
+                   fmt::format("{:.0f}", landmark.position_mm.y()),
+                   fmt::format("{:.0f}", landmark.position_mm.z()),
+                   fmt::format("{:.0f}, {:.0f}, {:.0f}", landmark.sd_mm.x(), landmark.sd_mm.y(),
+                               landmark.sd_mm.z())});
+  }
+  return table.to_string();
+}
+
+std::string nerves_text(const LimbAnswer& answer) {
+  using Align = TextTable::Align;
+  TextTable table({{"nerve", Align::left},
+                   {"length mm", Align::right},
+                   {"90 in 100 such limbs, mm", Align::left}});
+  for (const limb::NerveLength& nerve : answer.nerves) {
+    if (!is_among(kMainNerves, nerve.nerve)) continue;
+    table.add_row({nerve.nerve, fmt::format("{:.0f}", nerve.length_mm.mean),
+                   fmt::format("{:.0f} to {:.0f}", nerve.length_mm.p05, nerve.length_mm.p95)});
+  }
+  return table.to_string();
+}
+
+std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
+  std::string text =
+      fmt::format("{} LIMB: how big it is\n\n", answer.side == Side::right ? "RIGHT" : "LEFT");
+  text += measures_text(answer) + '\n' + landmarks_text(answer);
+  text +=
+      "Origin midway between the epicondyles; +- is one standard deviation of size and place.\n\n";
+  text += nerves_text(answer) + '\n';
+  if (!options.quiet) {
+    for (const std::string& assumption : answer.assumptions) {
+      const auto lines = wrap(assumption, 96);
+      for (std::size_t i = 0; i < lines.size(); ++i)
+        text += (i == 0 ? "- " : "  ") + lines[i] + '\n';
+    }
+    text += fmt::format(
+        "{} published rows stand behind this; --json lists them, all {} landmarks and {} "
+        "nerves.\n\n",
+        answer.sources.size(), answer.landmarks.size(), answer.nerves.size());
+  }
+  for (const std::string& line : wrap(std::string(standing_caution()), 98)) text += line + '\n';
+  return text;
+}
+
+Expected<Answer> run_limb(const CommonOptions& options) {
+  const auto package = evidence::DataPackage::read(options.datasets);
+  if (!package) return std::unexpected(package.error());
+  const auto tree = anatomy::NerveTree::from(*package);
+  if (!tree) return std::unexpected(tree.error());
+  const auto input = load_case(options, *package);
+  if (!input) return std::unexpected(input.error());
+  const auto answer =
+      limb::answer_limb(*package, *tree, input->limb, options.samples, options.seed);
+  if (!answer) return std::unexpected(answer.error());
+  return Answer{document_of(*answer, options), text_of(*answer, options)};
+}
+
+}  // namespace
+
+void register_limb(Registry& registry) {
+  registry.add_command("limb", "how big is this limb: segment lengths, girths, landmarks, nerves",
+                       true, run_limb);
+}
 
 }  // namespace endplate::cli

@@ -1,0 +1,141 @@
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+#include <vector>
+
+#include "program.hpp"
+
+namespace {
+
+struct Outcome {
+  int status = 0;
+  std::string out;
+  std::string err;
+};
+
+Outcome run(std::vector<const char*> arguments) {
+  arguments.insert(arguments.begin(), "endplate");
+  std::ostringstream out;
+  std::ostringstream err;
+  const int status =
+      endplate::cli::run_program(static_cast<int>(arguments.size()), arguments.data(), out, err);
+  return {status, out.str(), err.str()};
+}
+
+// A case file that lives as long as the test.
+class CaseFile {
+ public:
+  explicit CaseFile(const std::string& text)
+      : path_(std::filesystem::temp_directory_path() /
+              ("endplate-limb-test-" + std::to_string(std::hash<std::string>{}(text)) + ".json")) {
+    std::ofstream(path_) << text;
+  }
+  ~CaseFile() { std::filesystem::remove(path_); }
+  CaseFile(const CaseFile&) = delete;
+  CaseFile& operator=(const CaseFile&) = delete;
+  std::string path() const { return path_.string(); }
+
+ private:
+  std::filesystem::path path_;
+};
+
+nlohmann::json json_of(const std::string& limb) {
+  const CaseFile file(R"({"endplate_case": 1, "limb": )" + limb + "}");
+  const std::string path = file.path();
+  const Outcome outcome = run({"limb", path.c_str(), "--json"});
+  INFO(outcome.err);
+  REQUIRE(outcome.status == 0);
+  return nlohmann::json::parse(outcome.out);
+}
+
+bool is_summary(const nlohmann::json& value) {
+  for (const char* key : {"mean", "sd", "p05", "p50", "p95"}) {
+    if (!value.contains(key) || !value[key].is_number()) return false;
+  }
+  return value["p05"] <= value["p50"] && value["p50"] <= value["p95"];
+}
+
+}  // namespace
+
+TEST_CASE("limb without a case answers for the standard adult limb", "[cli][limb]") {
+  const Outcome outcome = run({"limb", "--json"});
+  REQUIRE(outcome.status == 0);
+  const auto document = nlohmann::json::parse(outcome.out);
+  for (const char* key : {"endplate", "command", "seed", "side", "caution", "assumptions",
+                          "sources", "segments", "girths", "landmarks", "nerves"}) {
+    INFO(key);
+    CHECK(document.contains(key));
+  }
+  CHECK(document["command"] == "limb");
+  CHECK(document["side"] == "right");
+  CHECK(document["segments"][0]["segment"] == "upper arm");
+  CHECK(document["segments"][0]["length_mm"]["mean"].get<double>() == Approx(300.0).margin(0.01));
+  for (const auto& segment : document["segments"]) CHECK(is_summary(segment["length_mm"]));
+  for (const auto& girth : document["girths"]) CHECK(is_summary(girth["girth_mm"]));
+  CHECK(document["landmarks"].size() >= 95);
+  for (const auto& landmark : document["landmarks"]) {
+    CHECK(landmark["position_mm"].size() == 3);
+    CHECK(landmark["provenance"] == "assumed");
+    CHECK_FALSE(landmark["reason"].get<std::string>().empty());
+  }
+  CHECK_FALSE(document["nerves"].empty());
+  for (const auto& nerve : document["nerves"]) {
+    CHECK(is_summary(nerve["length_mm"]));
+    CHECK(nerve["strain"] == 0.0);
+  }
+}
+
+TEST_CASE("limb gives the same bytes for the same seed", "[cli][limb]") {
+  CHECK(run({"limb", "--json", "--seed", "5"}).out == run({"limb", "--json", "--seed", "5"}).out);
+  CHECK(run({"limb", "--json", "--seed", "5"}).out != run({"limb", "--json", "--seed", "6"}).out);
+}
+
+TEST_CASE("limb mirrors a left limb and keeps its lengths", "[cli][limb]") {
+  const auto right = json_of(R"({"side": "right", "sex": "female", "stature_mm": 1650})");
+  const auto left = json_of(R"({"side": "left", "sex": "female", "stature_mm": 1650})");
+  CHECK(right["segments"] == left["segments"]);
+  CHECK(right["girths"] == left["girths"]);
+  REQUIRE(right["landmarks"].size() == left["landmarks"].size());
+  for (std::size_t i = 0; i < right["landmarks"].size(); ++i) {
+    const auto& a = right["landmarks"][i]["position_mm"];
+    const auto& b = left["landmarks"][i]["position_mm"];
+    CHECK(std::abs(a[0].get<double>() - b[0].get<double>()) < 1e-9);
+    CHECK(std::abs(a[1].get<double>() - b[1].get<double>()) < 1e-9);
+    CHECK(std::abs(a[2].get<double>() + b[2].get<double>()) < 1e-9);
+  }
+}
+
+TEST_CASE("limb shows a page with the side first and the caution last", "[cli][limb]") {
+  const CaseFile file(R"({"endplate_case": 1, "limb": {"side": "left", "age_years": 9}})");
+  const std::string path = file.path();
+  const Outcome outcome = run({"limb", path.c_str()});
+  REQUIRE(outcome.status == 0);
+  CHECK(outcome.out.starts_with("LEFT LIMB"));
+  CHECK(outcome.out.find("Check it against the patient.") != std::string::npos);
+  std::istringstream lines(outcome.out);
+  int count = 0;
+  for (std::string line; std::getline(lines, line); ++count) CHECK(line.size() <= 100);
+  CHECK(count <= 60);
+}
+
+TEST_CASE("limb refuses what it cannot answer and writes nothing", "[cli][limb]") {
+  const auto refused = [](const std::string& limb) {
+    const CaseFile file(R"({"endplate_case": 1, "limb": )" + limb + "}");
+    const std::string path = file.path();
+    return run({"limb", path.c_str(), "--json"});
+  };
+  const Outcome unit = refused(R"({"measured": {"hand length": 18.5}})");
+  CHECK(unit.status == 2);
+  CHECK(unit.out.empty());
+  CHECK(unit.err.find("error: /limb/measured/hand length: ") != std::string::npos);
+  const Outcome bent = refused(R"({"pose": {"elbow_flexion_deg": 90}})");
+  CHECK(bent.status == 3);
+  CHECK(bent.out.empty());
+  CHECK(bent.err.find("error: /limb/pose/elbow_flexion_deg: ") != std::string::npos);
+  CHECK(refused(R"({"pose": {"elbow_flexion_deg": 0}})").status == 0);
+  const Outcome tiny = refused(R"({"sex": "male", "age_years": 30, "stature_mm": 1200})");
+  CHECK(tiny.status == 3);
+}
