@@ -316,14 +316,29 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
     return std::pair(dynamic_cost(std::move(cost), sizes, 1), blocks);
   };
 
+  std::vector<Problem> missing;
   for (const Observation& o : observations) {
     const limb::Measure& measure = atlas.measures()[o.measure];
-    const double tau = std::hypot(options.tau_mm, options.tau_share * o.effect.mean_mm);
+    const limb::SegmentFrames ledger_limb;
+    const geometry::CubicSpline curve = atlas.curve(measure.course, ledger_limb);
+    const auto& points = atlas.courses()[measure.course].points;
+    const auto taken = limb::take_measure<double>(
+        atlas.geometry_of(measure, ledger_limb), curve, curve,
+        measure.point ? points[*measure.point].knot : 0.0,
+        measure.other ? points[*measure.other].knot : 0.0);
+    if (!taken) {
+      missing.push_back({"course_measures.csv, " + measure.id,
+                         "the course does not cross its plane before the fit",
+                         "Move the course's waypoints or choose another definition."});
+    }
+    const double tau = std::sqrt(1.0 - options.shared_by_study) *
+                       options.between_studies.at(std::abs(o.effect.mean_mm));
     const double sigma = std::hypot(tau, o.effect.standard_error_mm);
     auto [cost, blocks] = measure_cost(measure, o.effect.mean_mm, sigma,
                                        &unknowns.log_factor.at(o.effect.study));
     problem.AddResidualBlock(cost, new ceres::HuberLoss(options.huber), blocks);
   }
+  if (!missing.empty()) return std::unexpected(Error{Fault::internal, std::move(missing)});
   for (std::size_t c = 0; c < bases.size(); ++c) {
     ShapeCost shape{&bases[c]};
     const auto residuals = static_cast<int>(shape.residuals());
@@ -344,9 +359,10 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
       }
     }
   }
+  const double factor_sd = std::sqrt(options.shared_by_study) * options.between_studies.slope;
   for (auto& [study, log_factor] : unknowns.log_factor) {
     problem.AddResidualBlock(new ceres::AutoDiffCostFunction<FactorPriorCost, 1, 1>(
-                                 new FactorPriorCost{options.study_factor_sd}),
+                                 new FactorPriorCost{factor_sd}),
                              nullptr, &log_factor);
   }
 

@@ -16,10 +16,11 @@
 namespace endplate::calibration {
 
 struct FitOptions {
-  // Between-study SD of one distance, beyond the study's factor: hypot(a, b * distance).
-  double tau_mm = 4.0;
-  double tau_share = 0.08;
-  double study_factor_sd = 0.06;
+  // Between-study SD of one distance, hypot(at_zero, slope * distance), and the share of its
+  // variance that all distances of one study have in common: both estimated from the evidence
+  // tables (evidence::SpreadModel).
+  evidence::ScaleCurve between_studies;
+  double shared_by_study = 0.0;
   double huber = 2.0;  // in standard deviations
 };
 

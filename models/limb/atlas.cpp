@@ -18,6 +18,9 @@ std::optional<Segment> segment_from(std::string_view text) {
   return std::nullopt;
 }
 
+// A place at the very end of a course may be found a little beyond it.
+constexpr double kSearchBeyond_mm = 5.0;
+
 // Below this level of the arm (20 mm above the epicondyles) the humerus has no round outline.
 constexpr double kOutlineFrom = 20.0 / kLedgerArm_mm;
 
@@ -42,7 +45,9 @@ class Checker {
   std::vector<Problem> problems_;
 };
 
+// Only fitted tables hold knots; for the others they follow from the waypoints.
 std::vector<Course> read_waypoints(const evidence::Table& table, Checker& check) {
+  const bool fitted = table.has_column("knot");
   std::vector<Course> courses;
   for (const evidence::Row row : table) {
     const std::string id(row.text("course"));
@@ -61,12 +66,14 @@ std::vector<Course> read_waypoints(const evidence::Table& table, Checker& check)
     waypoint.structure = row.text("structure");
     waypoint.prior_sd_mm = row.number("prior_sd_mm").value_or(0.0);
     courses.back().waypoints.push_back(std::move(waypoint));
-    if (const auto knot = row.number("knot")) courses.back().knots.push_back(*knot);
+    if (!fitted) continue;
+    courses.back().knots.push_back(row.number("knot").value_or(0.0));
   }
   return courses;
 }
 
 void read_points(const evidence::Table& table, std::vector<Course>& courses, Checker& check) {
+  const bool fitted = table.has_column("knot");
   for (const evidence::Row row : table) {
     const auto course = std::ranges::find(courses, row.text("course"), &Course::id);
     if (course == courses.end()) {
@@ -78,7 +85,8 @@ void read_points(const evidence::Table& table, std::vector<Course>& courses, Che
     point.segment = check.segment(row, "segment");
     point.fraction = row.number("fraction").value_or(0.0);
     point.after = row.list("after");
-    point.knot = row.number("knot").value_or(std::numeric_limits<double>::quiet_NaN());
+    point.knot = fitted ? row.number("knot").value_or(0.0)
+                        : std::numeric_limits<double>::quiet_NaN();
     course->points.push_back(std::move(point));
   }
 }
@@ -86,7 +94,7 @@ void read_points(const evidence::Table& table, std::vector<Course>& courses, Che
 }  // namespace
 
 Expected<Atlas> Atlas::unfitted(const evidence::DataPackage& package) {
-  return read(package, "limb_waypoints", "limb_points");
+  return read(package, "course_waypoints", "course_points");
 }
 
 Expected<Atlas> Atlas::fitted(const evidence::DataPackage& package) {
@@ -101,7 +109,7 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
   atlas.landmarks_ = std::move(*landmarks);
 
   atlas.humerus_ =
-      std::make_shared<const BoneOutline>(BoneOutline::from(package.table("limb_humerus_outline")));
+      std::make_shared<const BoneOutline>(BoneOutline::from(package.table("humerus_outline")));
   Checker courses_check(std::string(waypoints) + ".csv");
   atlas.courses_ = read_waypoints(package.table(waypoints), courses_check);
   Checker points_check(std::string(points) + ".csv");
@@ -124,8 +132,8 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
     }
   }
 
-  Checker planes_check("limb_planes.csv");
-  for (const evidence::Row row : package.table("limb_planes")) {
+  Checker planes_check("course_planes.csv");
+  for (const evidence::Row row : package.table("course_planes")) {
     PlaneSpec plane;
     plane.name = row.text("plane");
     plane.landmark = row.text("landmark");
@@ -140,9 +148,9 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
     atlas.planes_.push_back(std::move(plane));
   }
 
-  Checker check("limb_measures.csv");
+  Checker check("course_measures.csv");
   std::map<std::string, std::size_t, std::less<>> index_of;
-  for (const evidence::Row row : package.table("limb_measures")) {
+  for (const evidence::Row row : package.table("course_measures")) {
     Measure measure;
     measure.id = row.text("measure");
     measure.nerve = row.text("tree_node");
@@ -191,8 +199,8 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
     atlas.measures_.push_back(std::move(measure));
   }
 
-  Checker rows_check("limb_measure_rows.csv");
-  for (const evidence::Row row : package.table("limb_measure_rows")) {
+  Checker rows_check("course_measure_rows.csv");
+  for (const evidence::Row row : package.table("course_measure_rows")) {
     const auto measure = index_of.find(row.text("measure"));
     if (measure == index_of.end()) {
       rows_check.wrong(row, "measure", fmt::format("no measure is called '{}'", row.text("measure")));
@@ -262,7 +270,7 @@ MeasureGeometry Atlas::geometry_of(const Measure& measure, const SegmentFrames& 
   }
   const Course& course = courses_[measure.course];
   geometry.search_from = course.knots.front();
-  geometry.search_to = course.knots.back();
+  geometry.search_to = course.knots.back() + kSearchBeyond_mm;
   if (measure.definition == Definition::offset_at_level) {
     geometry.surface.normal = geometry.distal;
     geometry.surface.through = geometry.landmark;
@@ -298,6 +306,11 @@ CrossingSurface Atlas::surface_on(const PlaneSpec& spec, const SegmentFrames& fr
     surface.normal = spec.normal == "anterior"   ? anterior
                      : spec.normal == "proximal" ? proximal
                                                  : lateral;
+    // A plane along the segment goes on into the others, where its crossings mean nothing.
+    if (spec.normal != "proximal" && spec.segment != Segment::humerus) {
+      surface.distal = -proximal;
+      surface.distal_of = frames.origin(spec.segment);
+    }
   }
   return surface;
 }

@@ -41,7 +41,7 @@ struct Measure {
   Definition definition = Definition::axial;
   Segment axis = Segment::humerus;  // the segment along which the distance runs
   bool front_to_back = false;       // an offset is anterior instead of lateral
-  std::string plane;                // of a crossing, in limb_planes.csv
+  std::string plane;                // of a crossing, in course_planes.csv
   std::string from_level;           // landmark at whose level an `along` distance starts
   double from_offset_mm = 0.0;      // and how far distal of it
   bool weak = false;                // the source leaves open what was measured
@@ -50,7 +50,7 @@ struct Measure {
 
 class Atlas {
  public:
-  // With the start courses of the fit (limb_waypoints.csv, limb_points.csv).
+  // With the start courses of the fit (course_waypoints.csv, course_points.csv).
   static Expected<Atlas> unfitted(const evidence::DataPackage& package);
   // With the fitted ones (fitted_waypoints.csv, fitted_points.csv).
   static Expected<Atlas> fitted(const evidence::DataPackage& package);

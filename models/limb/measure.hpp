@@ -33,6 +33,9 @@ std::string_view to_string(Definition definition);
 struct CrossingSurface {
   Eigen::Vector3d normal = Eigen::Vector3d::Zero();
   Eigen::Vector3d through = Eigen::Vector3d::Zero();
+  // The plane counts only where distal . (p - distal_of) > 0; a zero `distal` takes all of it.
+  Eigen::Vector3d distal = Eigen::Vector3d::Zero();
+  Eigen::Vector3d distal_of = Eigen::Vector3d::Zero();
 
   const BoneOutline* outline = nullptr;  // instead of the plane
   double clock_rad = 0.0;                // 0 anterior, growing to lateral
@@ -54,7 +57,7 @@ struct CrossingSurface {
   }
   // Whether a place of zero height lies on the half that counts.
   bool counts(const Eigen::Vector3d& p) const {
-    if (outline == nullptr) return true;
+    if (outline == nullptr) return distal.isZero() || distal.dot(p - distal_of) > 0.0;
     const auto round = round_bone<double>(p);
     return round.anterior * std::cos(clock_rad) + round.lateral * std::sin(clock_rad) > 0.0 &&
            (p - through).dot(axes.col(1)) > from_fraction * length_mm;

@@ -13,9 +13,9 @@ int main(int, char** argv) {
   fmt::print("between studies {} {} scatter {} | between limbs {} {} icc {}\n", spread.between_studies().at_zero, spread.between_studies().slope, spread.between_studies().log_scatter, spread.between_limbs().at_zero, spread.between_limbs().slope, spread.study_intraclass_correlation());
   auto obs = calibration::observations(*atlas, package->table("landmark_distances"), spread);
   fmt::print("{} observations\n", obs.size());
-  calibration::FitOptions options;
+  calibration::FitOptions options{spread.between_studies(), spread.study_intraclass_correlation()};
   auto r = calibration::fit(*atlas, obs, options, calibration::start_of(*atlas));
-  if (!r) { std::cerr << r.error().problems[0].what << "\n"; return 1; }
+  if (!r) { for (auto& q: r.error().problems) std::cerr << q.place << ": " << q.what << "\n"; return 1; }
   fmt::print("cost {} iterations {}\n", r->cost, r->iterations);
   std::vector<std::pair<double,std::string>> lines;
   int in1=0,in2=0,n=0;
