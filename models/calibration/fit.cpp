@@ -25,13 +25,14 @@ using geometry::value_of;
 using limb::Atlas;
 using limb::Course;
 
+constexpr int kOffsets = 3;  // of a waypoint: anterior, proximal, lateral
+
 // What of a course does not change during a fit.
 struct CourseBase {
   const Course* course;
   const CourseBase* parent = nullptr;     // of a branch
   Eigen::MatrixX3d start;                 // own waypoints, limb frame, before any offset
-  std::vector<Eigen::Vector3d> anterior;  // by waypoint
-  std::vector<Eigen::Vector3d> lateral;
+  std::vector<Eigen::Matrix3d> axes;      // by waypoint: anterior, proximal, lateral
   Eigen::MatrixXd seconds_of;
 };
 
@@ -41,17 +42,16 @@ CourseBase base_of(const Course& course) {
                   nullptr,
                   limb::positions_mm(course, frames, std::nullopt),
                   {},
-                  {},
                   geometry::second_derivative_operator(course.knots)};
   for (const limb::Waypoint& waypoint : course.waypoints) {
-    base.anterior.push_back(frames.anterior(waypoint.segment));
-    base.lateral.push_back(frames.lateral(waypoint.segment));
+    Eigen::Matrix3d& axes = base.axes.emplace_back();
+    axes << frames.anterior(waypoint.segment), frames.proximal(waypoint.segment),
+        frames.lateral(waypoint.segment);
   }
   return base;
 }
 
-// What the shape of a course hangs on: its own offsets (anterior and lateral of each waypoint in
-// turn) and, for a branch, its trunk's offsets and the knot where it leaves.
+// What the shape of a course hangs on: its own offsets (three for each waypoint in turn) and, for a branch, its trunk's offsets and the knot where it leaves.
 template <class Scalar>
 struct ShapeBlocks {
   const Scalar* offsets = nullptr;
@@ -69,8 +69,10 @@ geometry::BasicCubicSpline<Scalar> moved_curve(const CourseBase& base,
   for (Eigen::Index i = 0; i < base.start.rows(); ++i) {
     const auto w = static_cast<std::size_t>(i);
     for (int axis = 0; axis < 3; ++axis) {
-      points(i + first, axis) += blocks.offsets[2 * i] * Scalar(base.anterior[w](axis)) +
-                                 blocks.offsets[2 * i + 1] * Scalar(base.lateral[w](axis));
+      for (int along = 0; along < 3; ++along) {
+        points(i + first, axis) +=
+            blocks.offsets[kOffsets * i + along] * Scalar(base.axes[w](axis, along));
+      }
     }
   }
   if (base.parent != nullptr) {
@@ -121,10 +123,10 @@ struct MeasureCost {
 
   template <class Scalar>
   geometry::CubicSpline values_only(const ShapeBlocks<Scalar>& shape) const {
-    const auto own = values_of(shape.offsets, 2 * base->course->waypoints.size());
+    const auto own = values_of(shape.offsets, kOffsets * base->course->waypoints.size());
     if (base->parent == nullptr) return moved_curve<double>(*base, {own.data(), nullptr, nullptr});
     const auto trunk =
-        values_of(shape.parent_offsets, 2 * base->parent->course->waypoints.size());
+        values_of(shape.parent_offsets, kOffsets * base->parent->course->waypoints.size());
     const double knot = value_of(*shape.parent_knot);
     return moved_curve<double>(*base, {own.data(), trunk.data(), &knot});
   }
@@ -139,7 +141,7 @@ struct ShapeCost {
 
   std::size_t residuals() const {
     const std::size_t n = base->course->waypoints.size();
-    return 2 * n + (n > 2 ? 2 * (n - 2) : 0);
+    return kOffsets * n + (n > 2 ? kOffsets * (n - 2) : 0);
   }
   template <class Scalar>
   bool operator()(Scalar const* const* blocks, Scalar* residual) const {
@@ -147,8 +149,8 @@ struct ShapeCost {
     const auto& waypoints = base->course->waypoints;
     std::size_t k = 0;
     for (std::size_t i = 0; i < waypoints.size(); ++i) {
-      for (std::size_t axis = 0; axis < 2; ++axis) {
-        residual[k++] = offsets[2 * i + axis] / Scalar(waypoints[i].prior_sd_mm);
+      for (std::size_t axis = 0; axis < kOffsets; ++axis) {
+        residual[k++] = offsets[kOffsets * i + axis] / Scalar(waypoints[i].prior_sd_mm);
       }
     }
     // The knots of a branch have its start in front.
@@ -157,10 +159,10 @@ struct ShapeCost {
       const double before = knots[i] - knots[i - 1];
       const double after = knots[i + 1] - knots[i];
       const double share = before / (before + after);
-      for (std::size_t axis = 0; axis < 2; ++axis) {
-        const Scalar chord = offsets[2 * (i - 1) + axis] * Scalar(1.0 - share) +
-                             offsets[2 * (i + 1) + axis] * Scalar(share);
-        residual[k++] = (offsets[2 * i + axis] - chord) / Scalar(kBendSd_mm);
+      for (std::size_t axis = 0; axis < kOffsets; ++axis) {
+        const Scalar chord = offsets[kOffsets * (i - 1) + axis] * Scalar(1.0 - share) +
+                             offsets[kOffsets * (i + 1) + axis] * Scalar(share);
+        residual[k++] = (offsets[kOffsets * i + axis] - chord) / Scalar(kBendSd_mm);
       }
     }
     return true;
@@ -214,7 +216,7 @@ FitState start_of(const Atlas& atlas) {
   FitState state;
   for (const Course& course : atlas.courses()) {
     state.offsets_mm.push_back(
-        Eigen::MatrixX2d::Zero(static_cast<Eigen::Index>(course.waypoints.size()), 2));
+        Eigen::MatrixX3d::Zero(static_cast<Eigen::Index>(course.waypoints.size()), 3));
     std::vector<double> knots;
     for (const limb::CoursePoint& point : course.points) knots.push_back(point.knot);
     state.knots.push_back(std::move(knots));
@@ -231,11 +233,10 @@ struct Unknowns {
   std::map<std::string, double> log_factor;
 
   explicit Unknowns(const FitState& state) : knots(state.knots) {
-    for (const Eigen::MatrixX2d& course : state.offsets_mm) {
+    for (const Eigen::MatrixX3d& course : state.offsets_mm) {
       std::vector<double> flat;
       for (Eigen::Index i = 0; i < course.rows(); ++i) {
-        flat.push_back(course(i, 0));
-        flat.push_back(course(i, 1));
+        for (int axis = 0; axis < kOffsets; ++axis) flat.push_back(course(i, axis));
       }
       offsets.push_back(std::move(flat));
     }
@@ -245,10 +246,9 @@ struct Unknowns {
     result.knots = knots;
     result.log_factor = log_factor;
     for (const auto& flat : offsets) {
-      Eigen::MatrixX2d course(static_cast<Eigen::Index>(flat.size() / 2), 2);
-      for (Eigen::Index i = 0; i < course.rows(); ++i) {
-        course(i, 0) = flat[static_cast<std::size_t>(2 * i)];
-        course(i, 1) = flat[static_cast<std::size_t>(2 * i + 1)];
+      Eigen::MatrixX3d course(static_cast<Eigen::Index>(flat.size()) / kOffsets, kOffsets);
+      for (Eigen::Index i = 0; i < course.size(); ++i) {
+        course(i / kOffsets, i % kOffsets) = flat[static_cast<std::size_t>(i)];
       }
       result.offsets_mm.push_back(std::move(course));
     }
@@ -317,6 +317,7 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
   };
 
   std::vector<Problem> missing;
+  std::vector<double> sigmas;
   for (const Observation& o : observations) {
     const limb::Measure& measure = atlas.measures()[o.measure];
     const limb::SegmentFrames ledger_limb;
@@ -334,6 +335,7 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
     const double tau = std::sqrt(1.0 - options.shared_by_study) *
                        options.between_studies.at(std::abs(o.effect.mean_mm));
     const double sigma = std::hypot(tau, o.effect.standard_error_mm);
+    sigmas.push_back(sigma);
     auto [cost, blocks] = measure_cost(measure, o.effect.mean_mm, sigma,
                                        &unknowns.log_factor.at(o.effect.study));
     problem.AddResidualBlock(cost, new ceres::HuberLoss(options.huber), blocks);
@@ -384,7 +386,7 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
   result.iterations = static_cast<int>(summary.iterations.size());
   result.state = unknowns.state();
 
-  // Joint covariance by the inverse of the Gauss-Newton matrix, with the robust weights in place.
+  // Covariance by the inverse of the Gauss-Newton matrix, with the robust weights in place.
   std::vector<double*> blocks;
   problem.GetParameterBlocks(&blocks);
   std::map<double*, int> column_of;
@@ -395,15 +397,25 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
   }
   ceres::Problem::EvaluateOptions evaluate;
   evaluate.parameter_blocks = blocks;
+  std::vector<double> residuals;
   ceres::CRSMatrix sparse;
-  problem.Evaluate(evaluate, nullptr, nullptr, nullptr, &sparse);
+  problem.Evaluate(evaluate, nullptr, &residuals, nullptr, &sparse);
   const Eigen::MatrixXd jacobian = to_dense(sparse);
   const Eigen::MatrixXd information = jacobian.transpose() * jacobian;
-  result.joint_covariance =
-      information.ldlt().solve(Eigen::MatrixXd::Identity(columns, columns));
+  result.covariance = information.ldlt().solve(Eigen::MatrixXd::Identity(columns, columns));
+  // Residuals come in the order in which their blocks were added: the observations first.
+  const auto count = static_cast<Eigen::Index>(observations.size());
+  result.observation_rows = jacobian.topRows(count);
+  evaluate.apply_loss_function = false;
+  std::vector<double> plain;
+  problem.Evaluate(evaluate, nullptr, &plain, nullptr, nullptr);
+  for (std::size_t i = 0; i < observations.size(); ++i) {
+    const double size = std::abs(plain[i]);
+    const double weight = size > options.huber ? options.huber / size : 1.0;
+    result.observations.push_back({sigmas[i], plain[i], weight});
+  }
 
   const std::size_t measures = atlas.measures().size();
-  result.measure_gradient = Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(measures), columns);
   result.predicted_mm.assign(measures, std::numeric_limits<double>::quiet_NaN());
   result.predicted_sd_mm.assign(measures, std::numeric_limits<double>::quiet_NaN());
   for (std::size_t m = 0; m < measures; ++m) {
@@ -417,36 +429,37 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
     for (auto& row : rows) row_pointers.push_back(row.data());
     double predicted = 0.0;
     if (!cost->Evaluate(own_blocks.data(), &predicted, row_pointers.data())) continue;
-    const auto index = static_cast<Eigen::Index>(m);
+    Eigen::RowVectorXd gradient = Eigen::RowVectorXd::Zero(columns);
     for (std::size_t b = 0; b < rows.size(); ++b) {
+      const int first = column_of.at(own_blocks[b]);
       for (std::size_t k = 0; k < rows[b].size(); ++k) {
-        result.measure_gradient(index, column_of.at(own_blocks[b]) + static_cast<int>(k)) +=
-            rows[b][k];
+        gradient(first + static_cast<int>(k)) += rows[b][k];
       }
     }
-    const Eigen::RowVectorXd gradient = result.measure_gradient.row(index);
     result.predicted_mm[m] = predicted;
     result.predicted_sd_mm[m] =
-        std::sqrt((gradient * result.joint_covariance * gradient.transpose()).value());
+        std::sqrt((gradient * result.covariance * gradient.transpose()).value());
   }
-
-  for (std::size_t c = 0; c < bases.size(); ++c) {
-    std::vector<int> own;
-    const int first = column_of.at(unknowns.offsets[c].data());
-    for (int k = 0; k < static_cast<int>(unknowns.offsets[c].size()); ++k) own.push_back(first + k);
-    for (double& knot : unknowns.knots[c]) own.push_back(column_of.at(&knot));
-    result.covariance.push_back(result.joint_covariance(own, own));
+  for (auto& course : unknowns.knots) {
+    auto& sds = result.knot_sd_mm.emplace_back();
+    for (double& knot : course) {
+      const int column = column_of.at(&knot);
+      sds.push_back(std::sqrt(result.covariance(column, column)));
+    }
   }
   return result;
 }
 
 Atlas apply(const Atlas& atlas, const FitState& state) {
+  const limb::SegmentFrames frames;
   std::vector<Course> courses = atlas.courses();
   for (std::size_t c = 0; c < courses.size(); ++c) {
     for (std::size_t i = 0; i < courses[c].waypoints.size(); ++i) {
       const auto row = static_cast<Eigen::Index>(i);
-      courses[c].waypoints[i].place.x_mm += state.offsets_mm[c](row, 0);
-      courses[c].waypoints[i].place.z_mm += state.offsets_mm[c](row, 1);
+      limb::Waypoint& waypoint = courses[c].waypoints[i];
+      waypoint.place.x_mm += state.offsets_mm[c](row, 0);
+      waypoint.place.fraction += frames.fraction_per_mm(waypoint.segment) * state.offsets_mm[c](row, 1);
+      waypoint.place.z_mm += state.offsets_mm[c](row, 2);
     }
     for (std::size_t p = 0; p < courses[c].points.size(); ++p) {
       courses[c].points[p].knot = state.knots[c][p];

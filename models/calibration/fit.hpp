@@ -1,16 +1,17 @@
 #pragma once
 // Nonlinear least-squares fit of nerve courses and their points to published distances.
 //
-// Unknown are, for each waypoint, its offset across the segment (anterior and lateral, mm on the
-// ledger limb); for each point, its knot on the course; and for each study, one factor by which all
-// its distances are long or short (the limbs it dissected, and how it measured). Levels of waypoints
-// along the segment are not fitted: sliding a waypoint along its curve changes nothing.
+// Unknown are, for each waypoint, its offset (anterior, proximal, lateral; mm on the ledger limb);
+// for each point, its knot on the course; and for each study, one factor by which all its distances
+// are long or short (the limbs it dissected, and how it measured).
 #include <Eigen/Core>
 #include <map>
 #include <string>
 #include <vector>
 
 #include "models/calibration/observation.hpp"
+#include "models/core/error.hpp"
+#include "models/evidence/scale_curve.hpp"
 #include "models/limb/atlas.hpp"
 
 namespace endplate::calibration {
@@ -26,23 +27,28 @@ struct FitOptions {
 
 // What the fit moves.
 struct FitState {
-  std::vector<Eigen::MatrixX2d> offsets_mm;   // by course: one row (anterior, lateral) a waypoint
+  std::vector<Eigen::MatrixX3d> offsets_mm;   // by course: anterior, proximal, lateral by waypoint
   std::vector<std::vector<double>> knots;     // by course, by point
   std::map<std::string, double> log_factor;   // by study
 };
 
+// One observation in the fit, in units of its own standard deviation.
+struct ObservationFit {
+  double sigma_mm = 0.0;   // between-study spread beyond the study's factor, and sampling
+  double residual = 0.0;   // (model - observed) / sigma
+  double weight = 1.0;     // robust weight, at most 1
+};
+
 struct FitResult {
   FitState state;
-  std::vector<double> predicted_mm;  // by measure of the atlas; NaN where it does not exist
+  std::vector<double> predicted_mm;     // by measure of the atlas; NaN where it does not exist
   std::vector<double> predicted_sd_mm;  // posterior SD of the mean limb, by measure
-  // By observation: model with the study's factor, and its derivative row is kept in `jacobian`.
+  std::vector<std::vector<double>> knot_sd_mm;  // by course, by point
+  std::vector<ObservationFit> observations;     // as given to the fit
+  Eigen::MatrixXd observation_rows;  // their derivatives over sigma, times sqrt(weight)
+  Eigen::MatrixXd covariance;        // of all unknowns, columns as in observation_rows
   double cost = 0.0;
   int iterations = 0;
-  // Posterior covariance of one course's own unknowns: offsets (x0, z0, x1, z1, ...), then knots.
-  std::vector<Eigen::MatrixXd> covariance;
-  // Unknown of the whole fit: gradient of each measure and the joint covariance.
-  Eigen::MatrixXd measure_gradient;  // measures by unknowns
-  Eigen::MatrixXd joint_covariance;
 };
 
 FitState start_of(const limb::Atlas& atlas);

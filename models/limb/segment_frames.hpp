@@ -63,6 +63,10 @@ class SegmentFrames {
   Eigen::Vector3d lateral(Segment segment) const { return frame(segment).axes.col(2); }
   // Where fraction, x and z are 0, in the limb frame, mm.
   Eigen::Vector3d origin(Segment segment) const { return frame(segment).origin_mm; }
+  // Change of fraction for a step of 1 mm proximally.
+  double fraction_per_mm(Segment segment) const {
+    return frame(segment).toward / frame(segment).length_mm;
+  }
   // Of this limb, mm.
   double length_mm(Segment segment) const { return frame(segment).length_mm; }
 
