@@ -191,10 +191,10 @@ std::string share_detail(const ShareAnswer& answer) {
   add(ForestLine::Kind::spread, "a new study", pooled.pooled.new_study_interval);
   out += '\n' + forest_plot(lines, "%") + '\n';
   out += paragraph(fmt::format(
-      "Pooled as counts: {} %. 90 % intervals: share {} %, share in a new study {} %. Spread "
+      "{}: {} %. 90 % intervals: share {} %, share in a new study {} %. Spread "
       "between "
       "studies on the logit scale {:.2f} ({}).",
-      percent(pooled.pooled.share),
+      pooled.counts.size() == 1 ? "One study" : "Pooled as counts", percent(pooled.pooled.share),
       range({100.0 * pooled.pooled.mean_interval.low, 100.0 * pooled.pooled.mean_interval.high}),
       range({100.0 * pooled.pooled.new_study_interval.low,
              100.0 * pooled.pooled.new_study_interval.high}),
