@@ -48,6 +48,8 @@ Expected<CsvText> parse_csv(std::string_view text, const std::string& file) {
   collector.file = file;
   csv_parser parser{};
   csv_init(&parser, CSV_STRICT | CSV_STRICT_FINI);
+  // By default libcsv drops blanks around a cell; they are for the schema to refuse.
+  csv_set_space_func(&parser, [](unsigned char) { return 0; });
   const auto on_cell = [](void* cell, std::size_t size, void* data) {
     static_cast<Collector*>(data)->row.emplace_back(static_cast<const char*>(cell), size);
   };

@@ -17,9 +17,19 @@ namespace {
 using namespace endplate::evidence;
 using Align = TextTable::Align;
 
+// Items joined by a semicolon may wrap.
+std::string spaced(const std::string& text) {
+  std::string out;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    out += text[i];
+    if (text[i] == ';' && i + 1 < text.size() && text[i + 1] != ' ') out += ' ';
+  }
+  return out;
+}
+
 std::string paragraph(const std::string& text) {
   std::string out;
-  for (const std::string& line : wrap(text, 100)) out += line + '\n';
+  for (const std::string& line : wrap(spaced(text), 100)) out += line + '\n';
   return out;
 }
 
@@ -70,15 +80,14 @@ std::string_view spread_word(SpreadSource source) {
 }
 
 std::string distance_rows(const QuantityAnswer& answer, const Facing& face) {
-  TextTable table({{"row", Align::left, 34},
-                   {"study", Align::left, 22},
+  TextTable table({{"row, study", Align::left, 48},
                    {"n", Align::right, 6},
                    {"mean (mm)", Align::right, 9},
                    {"SD (mm)", Align::right, 7},
                    {"provenance", Align::left, 10}});
   for (const Measurement& row : answer.quantity.rows) {
     const auto mean = row.mean_mm ? std::optional(face.sign * *row.mean_mm) : std::nullopt;
-    table.add_row({row.id, row.study, figure(row.n, 0), figure(mean), figure(row.sd_mm),
+    table.add_row({row.id + " " + row.study, figure(row.n, 0), figure(mean), figure(row.sd_mm),
                    std::string(to_string(row.provenance))});
   }
   std::string out = table.to_string();
@@ -153,16 +162,15 @@ std::string percent(double share) {
 
 std::string share_detail(const ShareAnswer& answer) {
   std::string out = paragraph(answer.quantity.name) + '\n';
-  TextTable table({{"row", Align::left, 32},
-                   {"study", Align::left, 26},
+  TextTable table({{"row, study", Align::left, 48},
                    {"events", Align::right, 6},
                    {"n", Align::right, 6},
                    {"share (%)", Align::right, 9},
                    {"provenance", Align::left, 10}});
   for (const ShareRow& row : answer.quantity.rows) {
-    table.add_row({row.id, row.study, row.count ? fmt::format("{:.0f}", row.count->events) : "",
-                   figure(row.n, 0), row.share ? percent(*row.share) : "",
-                   std::string(to_string(row.provenance))});
+    table.add_row({row.id + " " + row.study,
+                   row.count ? fmt::format("{:.0f}", row.count->events) : "", figure(row.n, 0),
+                   row.share ? percent(*row.share) : "", std::string(to_string(row.provenance))});
   }
   out += table.to_string();
   for (const ShareRow& row : answer.quantity.rows) {
@@ -209,7 +217,7 @@ std::string share_detail(const ShareAnswer& answer) {
 std::string row_detail(const TableRow& row) {
   std::string out = fmt::format("Row of {}.csv\n", row.table);
   TextTable table({{"column", Align::left, 26}, {"cell", Align::left, 72}});
-  for (const auto& [column, cell] : row.cells) table.add_row({column, cell});
+  for (const auto& [column, cell] : row.cells) table.add_row({column, spaced(cell)});
   return out + table.to_string();
 }
 
@@ -219,7 +227,8 @@ std::string row_summary(const TableRow& row) {
       "id", "study", "source", "doi_or_pmid", "provenance", "url", "notes", "tree_node"};
   std::vector<std::string> parts;
   for (const auto& [column, cell] : row.cells) {
-    if (std::ranges::find(kept_out, column) == kept_out.end()) parts.push_back(column + " " + cell);
+    if (std::ranges::find(kept_out, column) == kept_out.end())
+      parts.push_back(column + " " + spaced(cell));
   }
   return fmt::format("{}", fmt::join(parts, "; "));
 }
@@ -235,20 +244,19 @@ std::string regeneration_value(const TableRow& row) {
 
 std::string row_list(const std::vector<TableRow>& rows) {
   const bool regeneration = rows.front().table == "regeneration";
-  TextTable table = regeneration ? TextTable({{"row", Align::left, 24},
-                                              {"condition", Align::left, 28},
-                                              {"value, in the unit named", Align::left, 20},
-                                              {"n", Align::right, 5},
-                                              {"study", Align::left, 13}})
-                                 : TextTable({{"row", Align::left, 22},
-                                              {"content", Align::left, 52},
-                                              {"study", Align::left, 20}});
+  TextTable table =
+      regeneration ? TextTable({{"row, study", Align::left, 34},
+                                {"what", Align::left, 26},
+                                {"value and unit", Align::left, 18},
+                                {"n", Align::right, 5}})
+                   : TextTable({{"row, study", Align::left, 34}, {"content", Align::left, 44}});
   for (const TableRow& row : rows) {
+    const std::string head = row.cell("id") + " " + row.cell("study");
     if (regeneration) {
-      table.add_row({row.cell("id"), row.cell("quantity") + ": " + row.cell("condition"),
-                     regeneration_value(row), row.cell("n"), row.cell("study")});
+      table.add_row({head, row.cell("quantity") + ": " + row.cell("condition"),
+                     regeneration_value(row), row.cell("n")});
     } else {
-      table.add_row({row.cell("id"), row_summary(row), row.cell("study")});
+      table.add_row({head, row_summary(row)});
     }
   }
   return table.to_string();
@@ -263,13 +271,13 @@ std::string list(const EvidenceAnswer& answer) {
                      {"single limb (mm)", Align::right, 14}});
     for (const QuantityAnswer& a : answer.distances) {
       if (!a.pooled) {
-        table.add_row({a.quantity.name(), "0", "not pooled", ""});
+        table.add_row({spaced(a.quantity.name()), "0", "not pooled", ""});
         continue;
       }
       const Facing face = facing(a);
       std::string mean = rounded(face.sign * a.pooled->estimate.mean, 0);
       if (face.unit.size() > 3) mean += face.unit.substr(2);
-      table.add_row({a.quantity.name(), std::to_string(a.pooled->studies.size()), mean,
+      table.add_row({spaced(a.quantity.name()), std::to_string(a.pooled->studies.size()), mean,
                      range(face.turned(a.pooled->limb_interval(kEvidenceLevel)))});
     }
     out += table.to_string() + '\n';

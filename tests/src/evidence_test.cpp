@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "models/evidence/evidence_answer.hpp"
+#include "src/output/evidence_views.hpp"
 #include "src/program.hpp"
 
 namespace {
@@ -134,6 +136,20 @@ TEST_CASE("a table that is not pooled is listed", "[cli]") {
   CHECK_THAT(run.out, Catch::Contains("coaptation_delay_clinic") && Catch::Contains("weeks"));
   CHECK(widest_line(run.out) <= 100);
   CHECK(json_of({"--table", "graft_donors"})["rows"].size() == 16);
+}
+
+TEST_CASE("no detail of any quantity and no list of any table is wider than 100 columns", "[cli]") {
+  const auto package = endplate::evidence::DataPackage::read(ENDPLATE_SOURCE_DIR "/datasets");
+  REQUIRE(package);
+  const auto answer = endplate::evidence::answer_evidence(*package, {});
+  REQUIRE(answer);
+  CHECK(widest_line(endplate::cli::evidence_text(*answer, 10'000)) <= 100);
+  for (const auto& [name, table] : package->tables()) {
+    INFO(name);
+    const Run run = evidence({"--table", name});
+    CHECK(run.status == 0);
+    CHECK(widest_line(run.out) <= 100);
+  }
 }
 
 TEST_CASE("outcomes name their scale", "[cli]") {
