@@ -233,27 +233,33 @@ std::string row_summary(const TableRow& row) {
   return fmt::format("{}", fmt::join(parts, "; "));
 }
 
+// Words of the table that are joined by underscores may wrap.
+std::string in_words(std::string text) {
+  std::ranges::replace(text, '_', ' ');
+  return text;
+}
+
 std::string regeneration_value(const TableRow& row) {
   std::string text = row.cell("value");
   if (!row.cell("sd").empty()) text += " ± " + row.cell("sd");
   if (!row.cell("low").empty() || !row.cell("high").empty()) {
     text += fmt::format("{}{} to {}", text.empty() ? "" : ", ", row.cell("low"), row.cell("high"));
   }
-  return text.empty() ? "" : text + " " + row.cell("unit");
+  return text.empty() ? "" : text + " " + in_words(row.cell("unit"));
 }
 
 std::string row_list(const std::vector<TableRow>& rows) {
   const bool regeneration = rows.front().table == "regeneration";
   TextTable table =
-      regeneration ? TextTable({{"row, study", Align::left, 34},
-                                {"what", Align::left, 26},
-                                {"value and unit", Align::left, 18},
+      regeneration ? TextTable({{"row, study", Align::left, 40},
+                                {"what", Align::left, 25},
+                                {"value and unit", Align::left, 16},
                                 {"n", Align::right, 5}})
-                   : TextTable({{"row, study", Align::left, 34}, {"content", Align::left, 44}});
+                   : TextTable({{"row, study", Align::left, 40}, {"content", Align::left, 44}});
   for (const TableRow& row : rows) {
     const std::string head = row.cell("id") + " " + row.cell("study");
     if (regeneration) {
-      table.add_row({head, row.cell("quantity") + ": " + row.cell("condition"),
+      table.add_row({head, in_words(row.cell("quantity")) + ": " + row.cell("condition"),
                      regeneration_value(row), row.cell("n")});
     } else {
       table.add_row({head, row_summary(row)});

@@ -90,9 +90,11 @@ std::optional<Reference> ask_r(const std::vector<std::vector<Effect>>& effects,
   Reference reference;
   const std::size_t columns = csv->header.size();
   for (std::size_t row = 0; row < csv->lines.size(); ++row) {
-    const std::string* cells = &csv->cells[row * columns];
-    auto& values = reference[cells[0] + " " + cells[1]];
-    for (std::size_t i = 2; i < columns; ++i) values.push_back(std::stod(cells[i]));
+    const auto cell = [&](std::size_t column) {
+      return std::string(csv->cells[row * columns + column]);
+    };
+    auto& values = reference[cell(0) + " " + cell(1)];
+    for (std::size_t i = 2; i < columns; ++i) values.push_back(std::stod(cell(i)));
   }
   fs::remove_all(folder);
   return reference;

@@ -62,7 +62,9 @@ TEST_CASE("each kind of defect in a table is reported with file, row and column"
   REQUIRE(expected);
   REQUIRE(expected->lines.size() >= 40);
   for (std::size_t i = 0; i < expected->lines.size(); ++i) {
-    const auto cell = [&](std::size_t column) { return expected->cells[4 * i + column]; };
+    const auto cell = [&](std::size_t column) {
+      return std::string(expected->cells[4 * i + column]);
+    };
     DYNAMIC_SECTION(cell(0)) {
       const Folder folder(cell(0));
       fs::copy_file(kFixtures / "defects" / fmt::format("{}.csv", cell(0)),

@@ -39,7 +39,7 @@ const std::vector<std::string> kColumns{"id",
 
 // Rows by column name; what is not named is empty, but for a nerve, a point and a landmark.
 Table table_of(const std::vector<std::map<std::string, std::string>>& rows) {
-  std::vector<std::string> cells;
+  Cells cells;
   std::vector<std::size_t> lines;
   for (const auto& row : rows) {
     for (const std::string& column : kColumns) {
