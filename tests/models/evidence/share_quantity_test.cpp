@@ -72,3 +72,36 @@ TEST_CASE("the spread between studies of shares is estimated from those with two
   CHECK(tau > 0.3);
   CHECK(tau < 2.5);
 }
+
+// The binomial error of the left-out study is allowed for by the normal approximation at the ends
+// of the interval.
+TEST_CASE("the floor lets the interval of the others cover most shares left out", "[evidence]") {
+  int left_out = 0;
+  int covered = 0;
+  int covered_without_floor = 0;
+  for (const ShareQuantity& quantity : shares()) {
+    const auto whole = pool(quantity, 1.0, 0.9);
+    if (!whole || whole->counts.size() < 2) continue;
+    for (std::size_t i = 0; i < whole->counts.size(); ++i) {
+      const auto of_study = [&](const ShareRow& row) { return row.study == whole->studies[i]; };
+      auto others = shares();
+      for (ShareQuantity& other : others) std::erase_if(other.rows, of_study);
+      ShareQuantity rest = quantity;
+      std::erase_if(rest.rows, of_study);
+      const Count count = whole->counts[i];
+      const auto covers = [&](double floor_tau) {
+        const Interval found = pool(rest, floor_tau, 0.9)->pooled.new_study_interval;
+        const auto error = [&](double p) { return 1.645 * std::sqrt(p * (1.0 - p) / count.n); };
+        const double share = count.events / count.n;
+        return share >= found.low - error(found.low) && share <= found.high + error(found.high);
+      };
+      ++left_out;
+      covered += covers(share_floor_tau(others));
+      covered_without_floor += covers(0.0);
+    }
+  }
+  INFO(covered << " of " << left_out << ", " << covered_without_floor << " without floor");
+  REQUIRE(left_out >= 30);
+  CHECK(covered >= 0.78 * left_out);
+  CHECK(covered_without_floor < covered - 4);
+}
