@@ -3,41 +3,45 @@
 #include <csv.h>
 #include <fmt/format.h>
 
-#include <algorithm>
-
 namespace endplate::evidence {
 namespace {
 
 struct Collector {
   std::string file;
   CsvText result;
-  std::vector<std::string> row;
   std::vector<Problem> problems;
   bool have_header = false;
-  std::size_t line = 1;
+  std::size_t line = 1;          // where the current row begins
+  std::size_t next_line = 2;     // where the next one does
+  std::size_t cells_before = 0;  // the current row
+
+  void end_cell(std::string_view cell) {
+    for (auto at = cell.find('\n'); at != std::string_view::npos; at = cell.find('\n', at + 1)) {
+      ++next_line;
+    }
+    if (have_header) {
+      result.cells.push_back(cell);
+    } else {
+      result.header.emplace_back(cell);
+    }
+  }
 
   void end_row() {
-    std::size_t lines_taken = 1;
-    for (const std::string& cell : row) {
-      for (auto at = cell.find('\n'); at != std::string::npos; at = cell.find('\n', at + 1)) {
-        ++lines_taken;
-      }
-    }
-
+    const std::size_t cells = result.cells.size() - cells_before;
     if (!have_header) {
-      result.header = std::move(row);
       have_header = true;
-    } else if (row.size() != result.header.size()) {
+    } else if (cells != result.header.size()) {
       problems.push_back(
           {fmt::format("{}, row {}", file, line),
-           fmt::format("the row has {} cells, the header {}", row.size(), result.header.size()),
+           fmt::format("the row has {} cells, the header {}", cells, result.header.size()),
            "Quote cells that hold a comma, and write every comma of an empty cell."});
+      result.cells.shrink(cells_before);
     } else {
-      std::ranges::move(row, std::back_inserter(result.cells));
       result.lines.push_back(line);
     }
-    row.clear();
-    line += lines_taken;
+    cells_before = result.cells.size();
+    line = next_line;
+    ++next_line;
   }
 };
 
@@ -46,10 +50,13 @@ struct Collector {
 Expected<CsvText> parse_csv(std::string_view text, const std::string& file) {
   Collector collector;
   collector.file = file;
+  collector.result.cells.reserve(text.size());
   csv_parser parser{};
   csv_init(&parser, CSV_STRICT | CSV_STRICT_FINI);
+  // By default libcsv drops blanks around a cell; they are for the schema to refuse.
+  csv_set_space_func(&parser, [](unsigned char) { return 0; });
   const auto on_cell = [](void* cell, std::size_t size, void* data) {
-    static_cast<Collector*>(data)->row.emplace_back(static_cast<const char*>(cell), size);
+    static_cast<Collector*>(data)->end_cell({static_cast<const char*>(cell), size});
   };
   const auto on_row = [](int, void* data) { static_cast<Collector*>(data)->end_row(); };
 

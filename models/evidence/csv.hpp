@@ -6,12 +6,13 @@
 #include <vector>
 
 #include "models/core/error.hpp"
+#include "models/evidence/cell.hpp"
 
 namespace endplate::evidence {
 
 struct CsvText {
   std::vector<std::string> header;
-  std::vector<std::string> cells;  // header.size() a row
+  Cells cells;                     // header.size() a row
   std::vector<std::size_t> lines;  // of the file, where each row begins
 };
 

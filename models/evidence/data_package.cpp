@@ -1,11 +1,13 @@
 #include "models/evidence/data_package.hpp"
 
 #include <fmt/format.h>
+#include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <set>
 #include <stdexcept>
 
@@ -28,6 +30,51 @@ Expected<std::string> read_file(const std::filesystem::path& path) {
   return text;
 }
 
+Expected<nlohmann::json> read_descriptor(const std::filesystem::path& directory) {
+  const auto text = read_file(directory / "datapackage.json");
+  if (!text) return std::unexpected(text.error());
+  auto descriptor = nlohmann::json::parse(*text, nullptr, false);
+  if (descriptor.is_discarded() || !descriptor.is_object() ||
+      !descriptor.value("resources", nlohmann::json()).is_array()) {
+    return std::unexpected(Error::internal({(directory / "datapackage.json").string(),
+                                            "this is not a data package descriptor",
+                                            "Restore the file from a release."}));
+  }
+  return descriptor;
+}
+
+// One resource of the descriptor, checked in itself.
+struct Loaded {
+  std::string path;
+  std::string name;
+  std::optional<TableSchema> schema;
+  std::optional<Table> table;  // nothing when the file cannot be read as a table
+  std::vector<Problem> problems;
+};
+
+Loaded load(const std::filesystem::path& directory, const nlohmann::json& resource) {
+  Loaded result;
+  try {
+    result.path = resource.at("path").get<std::string>();
+    result.name = resource.at("name").get<std::string>();
+    result.schema.emplace(result.path, resource.at("schema"));
+    const auto text = read_file(directory / result.path);
+    auto csv = text ? parse_csv(*text, result.path) : std::unexpected(text.error());
+    if (!csv) {
+      result.problems = csv.error().problems;
+      return result;
+    }
+    result.schema->check(*csv, result.problems);
+    result.table.emplace(result.name, std::move(csv->header), std::move(csv->cells),
+                         std::move(csv->lines));
+  } catch (const std::exception& fault) {  // of the descriptor: a key is missing or misused
+    result.problems.push_back(
+        {fmt::format("datapackage.json, resource {}", resource.value("name", "?")), fault.what(),
+         "Restore the file from a release."});
+  }
+  return result;
+}
+
 // A table without a schema would be read by nobody or unchecked.
 void add_unlisted_tables(const std::filesystem::path& directory,
                          const std::set<std::string>& listed, std::vector<Problem>& problems) {
@@ -46,46 +93,28 @@ void add_unlisted_tables(const std::filesystem::path& directory,
 }  // namespace
 
 Expected<DataPackage> DataPackage::read(const std::filesystem::path& directory) {
-  const auto descriptor_text = read_file(directory / "datapackage.json");
-  if (!descriptor_text) return std::unexpected(descriptor_text.error());
-  const auto descriptor = nlohmann::json::parse(*descriptor_text, nullptr, false);
-  if (descriptor.is_discarded() || !descriptor.is_object() ||
-      !descriptor.value("resources", nlohmann::json()).is_array()) {
-    return std::unexpected(Error::internal({(directory / "datapackage.json").string(),
-                                            "this is not a data package descriptor",
-                                            "Restore the file from a release."}));
-  }
+  const auto descriptor = read_descriptor(directory);
+  if (!descriptor) return std::unexpected(descriptor.error());
+
+  // The tables do not know of each other yet, so they are read side by side; what they report is
+  // put together in the order of the descriptor.
+  const auto& resources = (*descriptor)["resources"];
+  std::vector<Loaded> loaded(resources.size());
+  tbb::parallel_for(std::size_t{0}, resources.size(),
+                    [&](std::size_t i) { loaded[i] = load(directory, resources[i]); });
 
   DataPackage package;
   std::vector<Problem> problems;
-  std::vector<std::pair<TableSchema, std::string>> schemas;  // with the name of the table
   std::set<std::string> listed;
-  for (const auto& resource : descriptor["resources"]) {
-    try {
-      const auto path = resource.at("path").get<std::string>();
-      auto name = resource.at("name").get<std::string>();
-      listed.insert(path);
-      TableSchema schema(path, resource.at("schema"));
-      const auto text = read_file(directory / path);
-      if (!text) return std::unexpected(text.error());
-      auto csv = parse_csv(*text, path);
-      if (!csv) {
-        std::ranges::move(csv.error().problems, std::back_inserter(problems));
-        continue;
-      }
-      schema.check(*csv, problems);
-      package.tables_.emplace(
-          name, Table(name, std::move(csv->header), std::move(csv->cells), std::move(csv->lines)));
-      schemas.emplace_back(std::move(schema), std::move(name));
-    } catch (const std::exception& fault) {  // of the descriptor: a key is missing or misused
-      problems.push_back({fmt::format("datapackage.json, resource {}", resource.value("name", "?")),
-                          fault.what(), "Restore the file from a release."});
-    }
+  for (Loaded& one : loaded) {
+    listed.insert(one.path);
+    std::ranges::move(one.problems, std::back_inserter(problems));
+    if (one.table) package.tables_.emplace(one.table->name(), std::move(*one.table));
   }
   add_unlisted_tables(directory, listed, problems);
   if (problems.empty()) {
-    for (const auto& [schema, name] : schemas) {
-      schema.check_foreign_keys(package.tables_.at(name), package.tables_, problems);
+    for (const Loaded& one : loaded) {
+      one.schema->check_foreign_keys(package.tables_.at(one.name), package.tables_, problems);
     }
   }
   if (!problems.empty()) return std::unexpected(Error{Fault::internal, std::move(problems)});

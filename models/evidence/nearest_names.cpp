@@ -1,6 +1,7 @@
 #include "models/evidence/nearest_names.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <sstream>
 #include <tuple>
@@ -31,6 +32,22 @@ std::size_t slips(const std::string& a, const std::string& b) {
   return d[a.size()][b.size()];
 }
 
+std::vector<std::string> words_of(const std::string& text) {
+  std::istringstream stream(text);
+  return {std::istream_iterator<std::string>(stream), std::istream_iterator<std::string>()};
+}
+
+// Slips of each typed word to the nearest word of the name: "radail" is near "radial nerve".
+std::size_t word_slips(const std::string& typed, const std::string& name) {
+  std::size_t sum = 0;
+  for (const std::string& word : words_of(typed)) {
+    std::size_t best = word.size();
+    for (const std::string& other : words_of(name)) best = std::min(best, slips(word, other));
+    sum += best;
+  }
+  return sum;
+}
+
 }  // namespace
 
 bool same_name(std::string_view a, std::string_view b) {
@@ -49,12 +66,14 @@ bool contains_words(std::string_view text, std::string_view words) {
 std::vector<std::string> nearest_names(std::string_view typed, std::span<const std::string> names,
                                        std::size_t how_many) {
   const std::string wanted = lower(typed);
-  std::set<std::tuple<bool, std::size_t, std::string>> ranked;  // misses, slips, name
+  std::set<std::tuple<bool, std::size_t, std::size_t, std::string>> ranked;
   for (const std::string& name : names) {
-    ranked.emplace(!contains_words(name, wanted), slips(wanted, lower(name)), name);
+    const std::string other = lower(name);
+    ranked.emplace(!contains_words(name, wanted), word_slips(wanted, other), slips(wanted, other),
+                   name);
   }
   std::vector<std::string> result;
-  for (const auto& [misses, distance, name] : ranked) {
+  for (const auto& [misses, by_word, whole, name] : ranked) {
     if (result.size() == how_many) break;
     result.push_back(name);
   }

@@ -32,8 +32,9 @@ LogitNormal fit_logit_normal(std::span<const Count> counts);
 // The same at a given tau; the standard error is that of the mean alone.
 LogitNormal fit_logit_normal_at(std::span<const Count> counts, double tau);
 
-// The one tau under which all groups of studies together are most likely, each with its own mean;
-// groups of a single study or of all-or-none say nothing. 0 when no group says anything.
+// The one tau under which all groups of studies together are most likely, each with its own mean,
+// by adjusted profile likelihood; groups of a single study or of all-or-none say nothing. 0 when no
+// group says anything.
 double common_tau(std::span<const std::vector<Count>> groups);
 
 struct PooledProportion {

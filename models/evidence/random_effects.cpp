@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
+#include <boost/math/distributions/normal.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
 #include <numeric>
@@ -108,6 +109,17 @@ RandomEffects random_effects_at(std::span<const Effect> effects, double tau_squa
     result.i_squared = tau_squared / (tau_squared + typical_variance);
   }
   return result;
+}
+
+Interval confidence_interval(const RandomEffects& fit, double level) {
+  const double z = boost::math::quantile(boost::math::normal(), 0.5 + level / 2.0);
+  return {fit.mean - z * fit.standard_error, fit.mean + z * fit.standard_error};
+}
+
+Interval prediction_interval(const RandomEffects& fit, double level) {
+  const double z = boost::math::quantile(boost::math::normal(), 0.5 + level / 2.0);
+  const double spread = std::hypot(fit.standard_error, std::sqrt(fit.tau_squared));
+  return {fit.mean - z * spread, fit.mean + z * spread};
 }
 
 RandomEffects random_effects(std::span<const Effect> effects, TauMethod method) {

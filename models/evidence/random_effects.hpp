@@ -18,6 +18,11 @@ enum class TauMethod {
   paule_mandel        // Q(tau^2) = k - 1 (Paule and Mandel, J Res Natl Bur Stand 1982;87:377)
 };
 
+struct Interval {
+  double low = 0.0;
+  double high = 0.0;
+};
+
 struct RandomEffects {
   double mean = 0.0;
   double standard_error = 0.0;  // of `mean`, given tau
@@ -34,6 +39,12 @@ RandomEffects random_effects(std::span<const Effect> effects, TauMethod method);
 
 // The same at a given tau^2.
 RandomEffects random_effects_at(std::span<const Effect> effects, double tau_squared);
+
+// Central intervals at `level` by the normal distribution, tau taken as known: for the mean, and
+// for the true mean of a new study (Higgins, Thompson and Spiegelhalter, J R Stat Soc A
+// 2009;172:137).
+Interval confidence_interval(const RandomEffects& fit, double level);
+Interval prediction_interval(const RandomEffects& fit, double level);
 
 // Logarithm of the restricted likelihood of tau^2, without its constant.
 double restricted_log_likelihood(std::span<const Effect> effects, double tau_squared);

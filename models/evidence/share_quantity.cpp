@@ -102,8 +102,20 @@ std::vector<ShareQuantity> share_quantities(const DataPackage& package) {
 }
 
 double share_floor_tau(const std::vector<ShareQuantity>& all) {
+  // A prevalence may stand in two tables; its studies say what they say once.
   std::vector<std::vector<Count>> groups;
-  for (const ShareQuantity& quantity : all) groups.push_back(counts_by_study(quantity));
+  for (const ShareQuantity& quantity : all) {
+    auto counts = counts_by_study(quantity);
+    std::ranges::sort(counts, [](const Count& a, const Count& b) {
+      return std::pair(a.n, a.events) < std::pair(b.n, b.events);
+    });
+    const bool seen = std::ranges::any_of(groups, [&](const auto& group) {
+      return std::ranges::equal(group, counts, [](const Count& a, const Count& b) {
+        return a.n == b.n && a.events == b.events;
+      });
+    });
+    if (!seen) groups.push_back(std::move(counts));
+  }
   return common_tau(groups);
 }
 

@@ -23,7 +23,7 @@ std::size_t Row::line() const {
   return table_->lines_[index_];
 }
 
-Table::Table(std::string name, std::vector<std::string> columns, std::vector<std::string> cells,
+Table::Table(std::string name, std::vector<std::string> columns, Cells cells,
              std::vector<std::size_t> lines)
     : name_(std::move(name)),
       columns_(std::move(columns)),

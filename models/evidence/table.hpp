@@ -7,6 +7,8 @@
 #include <string_view>
 #include <vector>
 
+#include "models/evidence/cell.hpp"
+
 namespace endplate::evidence {
 
 class Table;
@@ -34,7 +36,7 @@ class Row {
 class Table {
  public:
   // `cells` holds `columns.size()` texts a row; `lines` the line of each row in its file.
-  Table(std::string name, std::vector<std::string> columns, std::vector<std::string> cells,
+  Table(std::string name, std::vector<std::string> columns, Cells cells,
         std::vector<std::size_t> lines);
 
   const std::string& name() const { return name_; }
@@ -66,7 +68,7 @@ class Table {
 
   std::string name_;
   std::vector<std::string> columns_;
-  std::vector<std::string> cells_;
+  Cells cells_;
   std::vector<std::size_t> lines_;
   std::map<std::string, std::size_t, std::less<>> index_of_;
 };

@@ -106,7 +106,7 @@ void TableSchema::check_column(const CsvText& csv, std::size_t column,
   const Field& field = fields_[column];
   std::unordered_map<std::string_view, std::size_t> first_line;
   for (std::size_t row = 0; row < csv.lines.size(); ++row) {
-    const std::string& cell = csv.cells[row * fields_.size() + column];
+    const std::string_view cell = csv.cells[row * fields_.size() + column];
     // The place is put into words only for a problem: there are some fifty thousand cells.
     const auto report = [&](std::string what, std::string mend) {
       problems.push_back({place(csv.lines[row], field.name), std::move(what), std::move(mend)});
@@ -163,9 +163,7 @@ void TableSchema::check_column(const CsvText& csv, std::size_t column,
 void TableSchema::check_rows(const CsvText& csv, std::vector<Problem>& problems) const {
   std::unordered_map<std::string, std::size_t> first_line;
   for (std::size_t row = 0; row < csv.lines.size(); ++row) {
-    const auto cell = [&](std::size_t column) -> const std::string& {
-      return csv.cells[row * fields_.size() + column];
-    };
+    const auto cell = [&](std::size_t column) { return csv.cells[row * fields_.size() + column]; };
     for (const Columns& order : orders_) {
       std::optional<double> last;
       std::size_t last_column = 0;
@@ -191,7 +189,7 @@ void TableSchema::check_rows(const CsvText& csv, std::vector<Problem>& problems)
     }
     if (unique_together_.empty()) continue;
     std::string together;
-    for (const std::size_t column : unique_together_) together += cell(column) + '\n';
+    for (const std::size_t column : unique_together_) together.append(cell(column)) += '\n';
     const auto [found, added] = first_line.emplace(together, csv.lines[row]);
     if (!added) {
       problems.push_back({place(csv.lines[row], fields_[unique_together_.front()].name),

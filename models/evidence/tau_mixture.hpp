@@ -26,11 +26,6 @@ struct LogNormalPrior {
 std::vector<double> tau_posterior(std::span<const double> log_likelihood,
                                   const LogNormalPrior& prior);
 
-struct Interval {
-  double low = 0.0;
-  double high = 0.0;
-};
-
 class TauMixture {
  public:
   TauMixture(std::span<const Effect> effects, const LogNormalPrior& prior);
