@@ -104,7 +104,8 @@ std::set<Terms::Names> Terms::read_slip(const Vocabulary& vocabulary,
 }
 
 UnknownTerm Terms::unknown(TermKind kind, const std::vector<std::string>& words) const {
-  constexpr std::size_t kMostSuggestions = 4;
+  // There are few graft donors, so all of them are offered.
+  const std::size_t most_suggestions = kind == TermKind::graft_donor ? 8 : 4;
   UnknownTerm answer;
   const auto found = vocabularies_.find(kind);
   if (found == vocabularies_.end()) return answer;
@@ -115,7 +116,7 @@ UnknownTerm Terms::unknown(TermKind kind, const std::vector<std::string>& words)
   std::ranges::stable_sort(scored, {}, [](const auto& item) { return item.first; });
   for (const auto& [score, names] : scored) {
     for (const std::string& name : *names) {
-      if (answer.nearest.size() == kMostSuggestions) return answer;
+      if (answer.nearest.size() == most_suggestions) return answer;
       const std::string shown = full_name(kind, name);
       if (std::ranges::find(answer.nearest, shown) == answer.nearest.end()) {
         answer.nearest.push_back(shown);

@@ -124,6 +124,15 @@ Problem syntax_problem(std::string_view text, const json::parse_error& error) {
           "Look for a missing quote, comma or bracket just before this place."};
 }
 
+// The parser names the number that it could not hold in quotes, but not its position.
+std::string place_of_number(std::string_view text, std::string_view message) {
+  const std::size_t open = message.find('\'');
+  const std::size_t close = message.rfind('\'');
+  if (open == std::string_view::npos || close <= open) return "case file";
+  const std::size_t at = text.find(message.substr(open + 1, close - open - 1));
+  return at == std::string_view::npos ? "case file" : line_and_column(text, at + 1);
+}
+
 }  // namespace
 
 Expected<json> parse_json_text(std::string_view text, std::vector<Problem>& duplicates) {
@@ -142,8 +151,8 @@ Expected<json> parse_json_text(std::string_view text, std::vector<Problem>& dupl
     return std::unexpected(Error::input(syntax_problem(text, error)));
   } catch (const json::out_of_range& error) {
     return std::unexpected(
-        Error::input({"case file", fmt::format("a number is too large: {}", reason(error.what())),
-                      "Write it in the unit that the key names."}));
+        Error::input({place_of_number(text, error.what()), "a number here is too large to hold",
+                      "Write it in the unit that the key names, or leave the key out."}));
   } catch (const Tracker::TooDeep& deep) {
     return std::unexpected(Error::input(
         {deep.pointer, fmt::format("the file is nested deeper than {} levels", kDeepestNesting),

@@ -28,7 +28,7 @@ std::vector<Remark> worth_giving(const Case& read) {
     if (!injury.date) add(at + "/date", "without it no time can be counted from the injury");
     if (!injury.nerve_seen) {
       add(at + "/nerve_seen",
-          "a nerve that was seen whole is forecast otherwise than one not seen");
+          "whether the nerve was seen, whole or cut, weighs in what to do next");
     }
   }
   if (!read.limb.side_given) add("/limb/side", "the drawing shows a right limb until it is given");

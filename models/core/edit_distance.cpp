@@ -41,7 +41,10 @@ std::vector<std::string> nearest(std::string_view typed,
   const std::string wanted = lower(typed);
   std::vector<std::pair<std::size_t, std::string_view>> scored;
   for (const std::string_view candidate : candidates) {
-    scored.emplace_back(edit_distance(wanted, lower(candidate)), candidate);
+    const std::string name = lower(candidate);
+    // A beginning is nearer than any slip: "age" means "age_years" before "side".
+    const bool begins = wanted.size() >= 3 && name.starts_with(wanted);
+    scored.emplace_back(begins ? 1 : edit_distance(wanted, name), candidate);
   }
   std::ranges::stable_sort(scored, {}, [](const auto& item) { return item.first; });
   std::vector<std::string> names;

@@ -13,7 +13,8 @@ namespace endplate {
 // bytes; O(|a| |b|).
 std::size_t edit_distance(std::string_view a, std::string_view b);
 
-// At most `count` of `candidates`, nearest first, ties in the order given. Case does not matter.
+// At most `count` of `candidates`, nearest first, ties in the order given. A candidate that
+// begins with what was typed is one edit away. Case does not matter.
 std::vector<std::string> nearest(std::string_view typed,
                                  std::span<const std::string_view> candidates, std::size_t count);
 
