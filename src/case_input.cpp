@@ -1,57 +1,68 @@
 #include "case_input.hpp"
 
+#include <fmt/format.h>
+
 #include <fstream>
 #include <iostream>
-#include <iterator>
+
+#include "models/anatomy/nerve_tree.hpp"
+#include "models/anatomy/terms.hpp"
+#include "models/casefile/json_text.hpp"
+#include "models/casefile/read.hpp"
 
 namespace endplate::cli {
 namespace {
 
-Error wrong(const std::string& place, const std::string& what, const std::string& mend) {
-  return Error::input({place, what, mend});
+// One byte more than a case file may have is enough to see that it is too large.
+std::string read_all(std::istream& in) {
+  std::string text(casefile::kLargestFile_bytes + 1, '\0');
+  in.read(text.data(), static_cast<std::streamsize>(text.size()));
+  text.resize(static_cast<std::size_t>(in.gcount()));
+  return text;
+}
+
+Expected<std::string> read_input(const std::string& path) {
+  if (path == "-") return read_all(std::cin);
+  std::error_code failed;
+  const auto status = std::filesystem::status(path, failed);
+  const auto refuse = [&](std::string what, std::string mend) {
+    return std::unexpected(Error::input({path, std::move(what), std::move(mend)}));
+  };
+  if (!std::filesystem::exists(status)) {
+    return refuse("there is no such file",
+                  "Check the name and the folder, or write - to read standard input.");
+  }
+  if (std::filesystem::is_directory(status)) {
+    return refuse("this is a folder", "Name the case file in it.");
+  }
+  std::ifstream in(path, std::ios::binary);
+  if (!in) return refuse("the file cannot be opened", "Check that you may read it.");
+  return read_all(in);
 }
 
 }  // namespace
 
-// Reads the limb only.
-Expected<casefile::Case> load_case(const CommonOptions& options, const evidence::DataPackage&) {
-  casefile::Case result;
-  if (options.case_path.empty()) return result;
-  std::string text;
-  if (options.case_path == "-") {
-    text.assign(std::istreambuf_iterator<char>(std::cin), {});
-  } else {
-    std::ifstream in(options.case_path, std::ios::binary);
-    if (!in) {
-      return std::unexpected(
-          wrong(options.case_path, "the file cannot be read", "Check the path."));
-    }
-    text.assign(std::istreambuf_iterator<char>(in), {});
+Expected<casefile::Case> load_case(const CommonOptions& options,
+                                   const evidence::DataPackage& package) {
+  if (options.case_path.empty()) {
+    casefile::Case standard;
+    standard.assumptions.push_back("no case was given; a standard adult limb, right side");
+    return standard;
   }
-  const Json document = Json::parse(text, nullptr, false);
-  if (!document.is_object()) {
-    return std::unexpected(wrong("", "this is not a JSON object", "See the case format."));
+  const auto text = read_input(options.case_path);
+  if (!text) return std::unexpected(text.error());
+  const auto terms = anatomy::Terms::from(package);
+  if (!terms) return std::unexpected(terms.error());
+  const auto tree = anatomy::NerveTree::from(package);
+  if (!tree) return std::unexpected(tree.error());
+
+  casefile::ReadRules rules{casefile::pose_limits(package), &*tree, std::nullopt};
+  if (options.today_given) rules.today = options.today;
+  auto read = casefile::read_case(*text, *terms, rules);
+  if (read && !read->limb.side_given) {
+    read->assumptions.push_back("the side was not given; shown as a right limb");
   }
-  if (!document.contains("limb")) return result;
-  for (const auto& [key, value] : document["limb"].items()) {
-    if (key == "side" && value.is_string()) {
-      result.limb.side = value == "left" ? Side::left : Side::right;
-      result.limb.side_given = true;
-    } else if (key == "sex" && value.is_string()) {
-      result.limb.sex = value == "male" ? casefile::Sex::male : casefile::Sex::female;
-    } else if (key == "age_years" && value.is_number()) {
-      result.limb.age_years = value.get<double>();
-    } else if (key == "stature_mm" && value.is_number()) {
-      result.limb.stature_mm = value.get<double>();
-    } else if (key == "measured" && value.is_object()) {
-      result.limb.measured_mm = value.get<std::map<std::string, double>>();
-    } else if (key == "pose" && value.is_object()) {
-      result.limb.pose_deg = value.get<std::map<std::string, double>>();
-    } else if (key != "dominant_side") {
-      return std::unexpected(wrong("/limb/" + key, "unknown key or kind of value", "Remove it."));
-    }
-  }
-  return result;
+  return read;
 }
 
 }  // namespace endplate::cli

@@ -1,4 +1,5 @@
 #pragma once
+// From the command's CASE argument to the case that it names.
 #include "command.hpp"
 #include "models/casefile/case.hpp"
 #include "models/core/error.hpp"
@@ -6,7 +7,8 @@
 
 namespace endplate::cli {
 
-// The case that the command was given; without one, a case in which nothing is known.
+// Reads the case file, or standard input for "-". Without a case the answer is a standard adult
+// limb; its assumptions say so. A date after --today is refused where --today was given.
 Expected<casefile::Case> load_case(const CommonOptions& options,
                                    const evidence::DataPackage& package);
 

@@ -25,6 +25,7 @@ struct CommonOptions {
   int samples = 2000;
   std::filesystem::path datasets;
   std::chrono::year_month_day today{};  // --today, or the system's date
+  bool today_given = false;
   bool quiet = false;
 };
 

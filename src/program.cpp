@@ -49,6 +49,7 @@ void add_common_options(CLI::App& command, CommonOptions& common, bool takes_cas
         const auto date = parse_date(text);
         if (!date) throw CLI::ValidationError("--today", "write the date as YYYY-MM-DD");
         common.today = *date;
+        common.today_given = true;
       },
       "the date to reckon from, YYYY-MM-DD");
   command.add_flag("--quiet", common.quiet, "no progress bar and no remarks");

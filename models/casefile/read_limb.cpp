@@ -1,0 +1,100 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "models/casefile/json_text.hpp"
+#include "models/casefile/read_parts.hpp"
+
+namespace endplate::casefile {
+namespace {
+
+// "acromion to lateral epicondyle" with both ends in standard names, or a measure of the tables.
+std::optional<std::string> measure_name(const std::string& typed, const std::string& place,
+                                        Reading& reading) {
+  using anatomy::TermKind;
+  const std::size_t to = typed.find(" to ");
+  const auto known = reading.terms.resolve(TermKind::measure, typed);
+  if (known && known->names.size() == 1 && (to == std::string::npos || !known->slip)) {
+    return reading.resolve_one(TermKind::measure, typed, place);
+  }
+  if (to != std::string::npos) {
+    const auto from_end = reading.resolve_one(TermKind::landmark, typed.substr(0, to), place);
+    const auto to_end = reading.resolve_one(TermKind::landmark, typed.substr(to + 4), place);
+    if (!from_end || !to_end) return std::nullopt;
+    return fmt::format("{} to {}", *from_end, *to_end);
+  }
+  if (!known) {
+    reading.add(place, fmt::format("{} is no measure that the limb knows", in_quotes(typed)),
+                fmt::format("Write \"LANDMARK to LANDMARK\", or a measure such as: {}.",
+                            fmt::join(known.error().nearest, "; ")));
+  }
+  return std::nullopt;
+}
+
+void read_measured(ObjectReader& object, Limb& limb) {
+  constexpr double kShortest_mm = 1.0;
+  constexpr double kLongest_mm = 2500.0;
+  for (const std::string& key : object.take_all_keys()) {
+    const auto value = object.number(key, kShortest_mm, kLongest_mm, "mm");
+    const auto name = measure_name(key, object.place_of(key), object.reading());
+    if (!name || !value) continue;
+    if (!limb.measured_mm.emplace(*name, *value).second) {
+      object.add(key, fmt::format("{} is given twice", *name), "Keep the one that is right.");
+    }
+  }
+}
+
+void read_pose(ObjectReader& object, Limb& limb) {
+  for (const auto& [key, limit] : object.reading().rules.pose) {
+    const auto angle = object.number(key, limit.low_deg, limit.high_deg, "degrees");
+    if (angle) limb.pose_deg.emplace(key, *angle);
+  }
+  object.finish();
+}
+
+}  // namespace
+
+Limb read_limb(ObjectReader& object) {
+  Limb limb;
+  if (const auto side = object.word("side", kSides)) {
+    limb.side = *side;
+    limb.side_given = true;
+  }
+  limb.dominant_side = object.word("dominant_side", kSides);
+  limb.sex = object.word("sex", kSexes);
+  limb.age_years = object.number("age_years", 0.0, 120.0, "years");
+  limb.stature_mm = object.number("stature_mm", 300.0, 2400.0, "mm");
+  if (auto measured = object.object("measured")) read_measured(*measured, limb);
+  if (auto pose = object.object("pose")) read_pose(*pose, limb);
+  object.finish();
+  return limb;
+}
+
+PoseLimits pose_limits(const evidence::DataPackage& package) {
+  // Largest published range of one movement, whoever was measured.
+  const auto largest = [&](std::string_view movement) {
+    double range_deg = 0.0;
+    for (const evidence::Row row : package.table("joints")) {
+      if (row.text("kind") != "range of motion" || row.text("item") != movement) continue;
+      for (const std::string_view column : {"value", "max"}) {
+        range_deg = std::max(range_deg, row.number(column).value_or(0.0));
+      }
+    }
+    return range_deg;
+  };
+  PoseLimits limits;
+  const auto add = [&](std::string key, std::string_view movement, std::string_view opposite) {
+    // 0 - x rather than -x: no negative zero in messages.
+    limits.emplace(std::move(key), PoseLimit{0.0 - largest(opposite), largest(movement)});
+  };
+  add("shoulder_abduction_deg", "shoulder abduction", "");
+  add("shoulder_flexion_deg", "shoulder flexion", "shoulder extension");
+  add("shoulder_external_rotation_deg", "shoulder lateral rotation", "shoulder medial rotation");
+  add("elbow_flexion_deg", "elbow flexion", "");
+  add("forearm_pronation_deg", "forearm pronation", "forearm supination");
+  add("wrist_extension_deg", "wrist extension", "wrist flexion");
+  add("wrist_ulnar_deviation_deg", "wrist ulnar deviation", "wrist radial deviation");
+  return limits;
+}
+
+}  // namespace endplate::casefile
