@@ -17,7 +17,7 @@ std::set<std::pair<std::string, std::string>> key_muscles(const evidence::Table&
   std::set<std::pair<std::string, std::string>> result;
   for (const evidence::Row row : myotomes) {
     const std::string_view movement = row.text("key_movement");
-    if (movement.starts_with("EMG") || movement.starts_with("anatomical fibres") ||
+    if (movement.starts_with("EMG pattern, form") || movement.starts_with("anatomical fibres") ||
         movement.starts_with("all muscles")) {
       continue;
     }

@@ -14,8 +14,9 @@ namespace endplate::anatomy {
 struct RootSupply {
   std::string root;       // "C6", "XI"
   bool dominant = false;  // starred in the table
-  // A myotome row names this muscle as weak when the root is lost. Rows of needle findings and of
-  // dissected fibres do not count: they show axons, not weakness.
+  // A myotome row names this muscle as weak, or as denervated in patients with that one root
+  // proven at surgery. Rows of dissected fibres, of all muscles of a root, and of the two forms of
+  // C6 that contradict each other do not count.
   bool key_muscle = false;
 };
 

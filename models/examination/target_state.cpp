@@ -64,7 +64,7 @@ MuscleState muscle_state(const std::vector<RootLoss>& losses) {
   const auto touched_count = std::ranges::count_if(losses, touched);
   const bool named = std::ranges::any_of(
       losses, [](const RootLoss& loss) { return touched(loss) && loss.root.key_muscle; });
-  if (named || 2 * touched_count >= std::ssize(losses)) return MuscleState::may_be_weak;
+  if (named || 2 * touched_count > std::ssize(losses)) return MuscleState::may_be_weak;
   if (!dominance_known && touched_count > 0) return MuscleState::may_be_weak;
   if (std::ranges::any_of(losses, [&](const RootLoss& loss) {
         return doubtful(loss) && (is_dominant(loss) || !dominance_known);

@@ -5,7 +5,8 @@
 TEST_CASE("the shipped evidence tables read without a problem", "[evidence]") {
   const auto package = endplate::evidence::DataPackage::read(ENDPLATE_SOURCE_DIR "/datasets");
   if (!package) {
-    for (const auto& problem : package.error().problems) UNSCOPED_INFO(problem.place + ": " + problem.what);
+    for (const auto& problem : package.error().problems)
+      UNSCOPED_INFO(problem.place + ": " + problem.what);
   }
   REQUIRE(package);
   CHECK(package->table("landmark_distances").size() == 687);
