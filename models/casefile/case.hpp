@@ -175,6 +175,8 @@ struct Case {
   std::vector<std::string> unavailable;
   std::vector<std::string> priorities;
   std::vector<Incision> incisions;
+  // How the file was read where it left a choice: slips, and values taken for missing ones.
+  std::vector<std::string> assumptions;
 };
 
 }  // namespace endplate::casefile

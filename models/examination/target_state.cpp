@@ -144,7 +144,8 @@ MuscleDeficit by_one_way(const Anatomy& anatomy, std::size_t muscle,
     result.state = state;
   } else {
     // The main supply is whole or nearly so; how much the second one brought is unknown.
-    result.why = "its second supply: " + reason(anatomy, together, injuries);
+    const auto second = losses_by_root({}, additions, injuries);
+    result.why = "its second supply: " + reason(anatomy, second, injuries);
     result.state = std::max(result.state, MuscleState::may_be_weak);
   }
   return result;

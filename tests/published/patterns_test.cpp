@@ -4,7 +4,7 @@
 #include <catch2/catch.hpp>
 #include <map>
 
-#include "support/hand_limb.hpp"
+#include "tests/support/hand_limb.hpp"
 
 using namespace endplate;
 using test::avulsion;

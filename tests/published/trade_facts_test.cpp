@@ -1,7 +1,7 @@
 // Facts that every hand surgeon knows, one test each, with a source beside it.
 #include <catch2/catch.hpp>
 
-#include "support/hand_limb.hpp"
+#include "tests/support/hand_limb.hpp"
 
 using namespace endplate;
 using test::avulsion;

@@ -1,4 +1,4 @@
-#include "support/hand_limb.hpp"
+#include "tests/support/hand_limb.hpp"
 
 #include <algorithm>
 #include <catch2/catch.hpp>

@@ -5,7 +5,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "support/hand_limb.hpp"
+#include "tests/support/hand_limb.hpp"
 
 using namespace endplate;
 using test::shipped_anatomy;

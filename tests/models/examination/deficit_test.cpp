@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 #include <set>
 
-#include "support/hand_limb.hpp"
+#include "tests/support/hand_limb.hpp"
 
 using namespace endplate;
 using examination::AreaState;
