@@ -1,6 +1,7 @@
 #include "models/examination/deficit.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <functional>
@@ -57,6 +58,7 @@ void judge_movements(const Anatomy& anatomy, DeficitAnswer& answer) {
   for (std::size_t i = 0; i < anatomy.movements().size(); ++i) {
     const anatomy::Movement& movement = anatomy.movements()[i];
     MovementDeficit result{i, {}, {}, {}, true};
+    bool intact_left = false;
     for (const std::size_t muscle : movement.prime_movers) {
       if (!state[muscle]) continue;
       if (*state[muscle] == MuscleState::denervated) {
@@ -65,17 +67,24 @@ void judge_movements(const Anatomy& anatomy, DeficitAnswer& answer) {
       }
       result.by_substitutes_only = false;
       result.kept_by.push_back(muscle);
-      if (*state[muscle] != MuscleState::intact) result.weakened.push_back(muscle);
-    }
-    for (const std::size_t muscle : movement.substitutes) {
-      if (state[muscle] && *state[muscle] != MuscleState::denervated) {
-        result.kept_by.push_back(muscle);
+      if (*state[muscle] == MuscleState::intact) {
+        intact_left = true;
+      } else {
+        result.weakened.push_back(muscle);
       }
     }
-    if (!result.lost.empty()) {
-      auto& list = result.kept_by.empty() ? answer.movements_lost : answer.movements_kept_by_others;
-      list.push_back(std::move(result));
-    } else if (!result.weakened.empty()) {
+    const bool touched = !result.lost.empty() || !result.weakened.empty();
+    for (const std::size_t muscle : movement.substitutes) {
+      if (!state[muscle] || *state[muscle] == MuscleState::denervated) continue;
+      result.kept_by.push_back(muscle);
+      intact_left = intact_left || *state[muscle] == MuscleState::intact;
+    }
+    if (!touched) continue;
+    if (!result.lost.empty() && intact_left) {
+      answer.movements_kept_by_others.push_back(std::move(result));
+    } else if (result.by_substitutes_only) {
+      answer.movements_lost.push_back(std::move(result));
+    } else {
       answer.movements_weakened.push_back(std::move(result));
     }
   }
@@ -134,22 +143,26 @@ std::vector<VariantToTest> variants_to_test(const Anatomy& anatomy, const Injure
 }
 
 std::vector<std::string> notes_on(const Anatomy& anatomy, std::span<const TreeInjury> injuries) {
-  std::vector<std::string> notes;
+  std::vector<std::string> torn;
   bool block = false;
   for (const TreeInjury& injury : injuries) {
-    const anatomy::NerveNode& nerve = anatomy.tree().node(injury.lesion.at.nerve);
     block = block || injury.extent == Extent::conduction_block;
-    if (!injury.lesion.preganglionic) continue;
-    const std::string& root = nerve.roots.front();
-    notes.push_back(fmt::format(
-        "{} torn from the cord: sensory nerve action potentials of its skin stay although the skin "
-        "is numb, and the paraspinal muscles of its level denervate",
-        root));
-    if (root == "T1") notes.push_back("Horner sign expected with T1 torn from the cord");
-    if (root == "C4" || root == "C5") {
-      notes.push_back(
-          fmt::format("{} carries a part of the phrenic nerve: watch the diaphragm", root));
+    if (injury.lesion.preganglionic) {
+      torn.push_back(anatomy.tree().node(injury.lesion.at.nerve).roots.front());
     }
+  }
+  std::vector<std::string> notes;
+  if (!torn.empty()) {
+    notes.push_back(fmt::format(
+        "{} torn from the cord: sensory nerve action potentials of the skin stay although it is "
+        "numb, and the paraspinal muscles of the level denervate",
+        fmt::join(torn, ", ")));
+  }
+  if (std::ranges::count(torn, "T1") > 0) {
+    notes.push_back("T1 torn from the cord: a Horner sign is to be expected");
+  }
+  if (std::ranges::count(torn, "C4") + std::ranges::count(torn, "C5") > 0) {
+    notes.push_back("C4 and C5 carry axons of the phrenic nerve: look at the diaphragm");
   }
   if (block) {
     notes.push_back(

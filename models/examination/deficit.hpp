@@ -61,11 +61,14 @@ struct VariantToTest {
 struct DeficitAnswer {
   std::vector<MuscleDeficit> muscles;  // in the order of the table; absent ones are left out
   std::vector<AreaDeficit> areas;      // likewise
+  // No prime mover is left and no substitute is intact; weak substitutes stand in kept_by.
   std::vector<MovementDeficit> movements_lost;
+  // A prime mover is denervated, an intact muscle still makes the movement.
   std::vector<MovementDeficit> movements_kept_by_others;
-  std::vector<MovementDeficit> movements_weakened;  // every prime mover still has axons
-  std::vector<VariantToTest> variants_to_test;      // most frequent first, unknown frequency last
-  std::vector<std::string> notes;                   // what else to expect, in words
+  // Some axons are left to the prime movers, and no intact muscle beside them.
+  std::vector<MovementDeficit> movements_weakened;
+  std::vector<VariantToTest> variants_to_test;  // most frequent first, unknown frequency last
+  std::vector<std::string> notes;               // what else to expect, in words
   std::vector<std::string> assumptions;
   std::vector<std::string> sources;  // row ids of the tables that decided something
 };

@@ -87,6 +87,16 @@ const std::string& nerve_name(const Anatomy& anatomy, const TreeInjury& injury) 
   return anatomy.tree().node(injury.lesion.at.nerve).name;
 }
 
+std::vector<std::string> roots_lost(std::span<const RootLoss> losses) {
+  std::vector<std::string> lost;
+  for (const RootLoss& loss : losses) {
+    if (touched(loss) && std::ranges::count(lost, loss.root.root) == 0) {
+      lost.push_back(loss.root.root);
+    }
+  }
+  return lost;
+}
+
 // Why the axons of these roots, out of all that reach the target, are interrupted.
 std::string reason(const Anatomy& anatomy, std::span<const RootLoss> losses,
                    std::span<const TreeInjury> injuries) {
@@ -108,24 +118,13 @@ std::string reason(const Anatomy& anatomy, std::span<const RootLoss> losses,
         return fmt::format("conduction block of the {}, the axons are whole", nerve);
     }
   }
-  std::vector<std::string> cut;
   std::vector<std::string> all;
   for (const RootLoss& loss : losses) {
-    all.push_back(loss.root.root);
-    if (touched(loss)) cut.push_back(loss.root.root);
+    if (std::ranges::count(all, loss.root.root) == 0) all.push_back(loss.root.root);
   }
-  if (cut.size() == all.size()) return fmt::format("cut with the {}", nerve);
-  return fmt::format("{} of {} cut with the {}", fmt::join(cut, ", "), fmt::join(all, ", "), nerve);
-}
-
-std::vector<std::string> roots_lost(std::span<const RootLoss> losses) {
-  std::vector<std::string> lost;
-  for (const RootLoss& loss : losses) {
-    if (touched(loss) && std::ranges::count(lost, loss.root.root) == 0) {
-      lost.push_back(loss.root.root);
-    }
-  }
-  return lost;
+  const auto lost = roots_lost(losses);
+  if (lost.size() == all.size()) return fmt::format("cut with the {}", nerve);
+  return fmt::format("loses {} of {}", fmt::join(lost, ", "), fmt::join(all, ", "));
 }
 
 // One way of a muscle's supply with what comes as well.

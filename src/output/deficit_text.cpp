@@ -6,7 +6,6 @@
 #include <cmath>
 #include <functional>
 #include <iterator>
-#include <map>
 
 #include "output/deficit_views.hpp"
 #include "output/envelope.hpp"
@@ -18,8 +17,9 @@ namespace {
 using namespace examination;
 
 constexpr std::size_t kWidth = 100;
-constexpr std::size_t kMostVariants = 4;
-constexpr std::size_t kMostTargets = 4;
+constexpr std::size_t kMostVariants = 3;
+constexpr std::size_t kMostTargets = 3;
+constexpr std::size_t kMostAreas = 20;
 
 std::string capitals(std::string_view text) {
   std::string result(text);
@@ -115,6 +115,26 @@ std::string muscles_text(const DeficitView& view) {
   return out + labelled("intact", rest);
 }
 
+// Of a nerve that has lost every area, only those that decide are named once the list grows long.
+void shorten(const DeficitView& view, std::vector<Group>& groups) {
+  std::size_t named = 0;
+  for (const Group& group : groups) named += group.members.size();
+  if (named <= kMostAreas) return;
+  for (Group& group : groups) {
+    const auto of_nerve = std::ranges::count_if(view.anatomy.areas(), [&](const auto& area) {
+      return view.anatomy.tree().node(area.nerve).name == group.heading;
+    });
+    if (of_nerve != std::ssize(group.members) || of_nerve < 4) continue;
+    std::vector<std::string> deciding;
+    for (const std::string& member : group.members) {
+      if (member.find_first_of("*[") != std::string::npos) deciding.push_back(member);
+    }
+    std::string all = fmt::format("all of its {} areas", of_nerve);
+    if (!deciding.empty()) all += fmt::format("; {}", fmt::join(deciding, ", "));
+    group.members = {std::move(all)};
+  }
+}
+
 std::string areas_text(const DeficitView& view) {
   std::vector<Group> groups;
   std::vector<std::string> intact_examined;
@@ -132,6 +152,7 @@ std::string areas_text(const DeficitView& view) {
     put(groups, to_string(row->state), row->state == AreaState::absent ? nerve : row->why,
         with_finding(name, finding));
   }
+  shorten(view, groups);
   std::string out = groups.empty() ? "No skin area loses its supply.\n"
                                    : table_of(groups, "Skin areas (* autonomous zone)");
   std::string rest = fmt::format("{} other areas", intact);
@@ -140,39 +161,52 @@ std::string areas_text(const DeficitView& view) {
   return out + labelled("intact", rest);
 }
 
+std::string some_of(std::vector<std::string> names) {
+  const std::size_t more = names.size() > kMostTargets ? names.size() - kMostTargets : 0;
+  names.resize(names.size() - more);
+  std::string text = fmt::format("{}", fmt::join(names, ", "));
+  return more > 0 ? text + fmt::format(" and {} more", more) : text;
+}
+
+// Names of movements; a region that lost every one is named as a whole.
+std::vector<std::string> movement_names(const anatomy::Anatomy& anatomy,
+                                        const std::vector<MovementDeficit>& rows) {
+  const auto region_of = [&](const MovementDeficit& row) {
+    return anatomy.movements()[row.movement].region;
+  };
+  std::vector<std::string> names;
+  for (const MovementDeficit& row : rows) {
+    const std::string& region = region_of(row);
+    const auto here = std::ranges::count(rows, region, region_of);
+    const auto all = std::ranges::count(anatomy.movements(), region, &anatomy::Movement::region);
+    const std::string name = here == all && all > 1
+                                 ? fmt::format("every movement of the {}", region)
+                                 : anatomy.movements()[row.movement].name;
+    if (std::ranges::count(names, name) == 0) names.push_back(name);
+  }
+  return names;
+}
+
 std::string movements_text(const DeficitView& view) {
-  const auto name = [&](const MovementDeficit& row) {
-    return view.anatomy.movements()[row.movement].name;
-  };
-  const auto ids = [&](const std::vector<std::size_t>& muscles) {
-    std::vector<std::string> result;
-    for (const std::size_t muscle : muscles) result.push_back(view.anatomy.muscles()[muscle].id);
-    return fmt::format("{}", fmt::join(result, ", "));
-  };
   const auto names = [&](const std::vector<MovementDeficit>& rows) {
-    std::vector<std::string> result;
-    for (const MovementDeficit& row : rows) result.push_back(name(row));
-    return fmt::format("{}", fmt::join(result, "; "));
+    return fmt::format("{}", fmt::join(movement_names(view.anatomy, rows), "; "));
   };
   std::string out;
-  if (!view.answer.movements_lost.empty())
+  if (!view.answer.movements_lost.empty()) {
     out += labelled("Lost", names(view.answer.movements_lost));
+  }
   std::vector<std::string> kept;
   for (const MovementDeficit& row : view.answer.movements_kept_by_others) {
-    kept.push_back(fmt::format("{} ({})", name(row), ids(row.kept_by)));
+    std::vector<std::string> by;
+    for (const std::size_t muscle : row.kept_by) by.push_back(view.anatomy.muscles()[muscle].id);
+    kept.push_back(
+        fmt::format("{} ({})", view.anatomy.movements()[row.movement].name, some_of(by)));
   }
   if (!kept.empty()) out += labelled("Kept by", fmt::format("{}", fmt::join(kept, "; ")));
   if (!view.answer.movements_weakened.empty()) {
     out += labelled("Weakened", names(view.answer.movements_weakened));
   }
   return out;
-}
-
-std::string some_of(std::vector<std::string> names) {
-  const std::size_t more = names.size() > kMostTargets ? names.size() - kMostTargets : 0;
-  names.resize(names.size() - more);
-  std::string text = fmt::format("{}", fmt::join(names, ", "));
-  return more > 0 ? text + fmt::format(" and {} more", more) : text;
 }
 
 // In steps of five per cent.
@@ -197,16 +231,13 @@ std::string variants_text(const DeficitView& view) {
       share = per_cent(*variant.prevalence.pooled);
       if (low != high) share += fmt::format(" ({} to {})", low, high);
     }
-    std::map<std::string, std::vector<std::string>> by_state;
-    for (const VariantChange& change : tests[i].changes) {
-      by_state[change.with].push_back(change.is_muscle ? view.anatomy.muscles()[change.target].id
-                                                       : view.anatomy.areas()[change.target].name);
-    }
     std::vector<std::string> changes;
-    for (const auto& [state, targets] : by_state) {
-      changes.push_back(fmt::format("{}: {}", state, some_of(targets)));
+    for (const VariantChange& change : tests[i].changes) {
+      const std::string& name = change.is_muscle ? view.anatomy.muscles()[change.target].id
+                                                 : view.anatomy.areas()[change.target].name;
+      changes.push_back(fmt::format("{} {}", name, change.with));
     }
-    table.add_row({variant.name, share, fmt::format("{}", fmt::join(changes, "; ")),
+    table.add_row({variant.name, share, some_of(changes),
                    variant.how_to_test.empty() ? "examine and stimulate" : variant.how_to_test});
   }
   std::string out = table.to_string();
@@ -216,18 +247,28 @@ std::string variants_text(const DeficitView& view) {
   return out;
 }
 
+// Injuries at places of the same words share a line, as the torn roots of a plexus do.
+std::string injuries_text(const DeficitView& view) {
+  std::vector<Group> groups;
+  for (const TreeInjury& injury : view.injuries.injuries) {
+    std::string words = injury.lesion.words;
+    if (injury.extent == Extent::partial) words += "; partial";
+    if (injury.extent == Extent::conduction_block) words += "; conduction block";
+    put(groups, "", words, view.anatomy.tree().node(injury.lesion.at.nerve).name);
+  }
+  std::string out;
+  for (const Group& group : groups) {
+    out += labelled("Injury", fmt::format("{}, {}", fmt::join(group.members, ", "), group.heading));
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string deficit_text(const DeficitView& view) {
   std::string out = fmt::format("{} upper limb: what the injury should paralyse and numb\n",
                                 capitals(to_string(view.side)));
-  for (const TreeInjury& injury : view.injuries.injuries) {
-    std::string words = view.anatomy.tree().node(injury.lesion.at.nerve).name;
-    if (!injury.lesion.words.empty()) words += ", " + injury.lesion.words;
-    if (injury.extent == Extent::partial) words += "; partial";
-    if (injury.extent == Extent::conduction_block) words += "; conduction block";
-    out += labelled("Injury", words);
-  }
+  out += injuries_text(view);
   if (view.examined.any) {
     out += labelled("Examined", "finding in brackets; a name without brackets was not examined");
   }

@@ -240,6 +240,11 @@ TEST_CASE("rhomboids and serratus suffer at the root and not at the trunk",
   check_states(trunk, {"PT", "ECRL"}, "partial");
   const auto root = deficit_of({avulsion("C5"), avulsion("C6")});
   check_states(root, {"RHM", "SA"}, "partial");
+  // Erb's palsy: the arm neither lifts, nor turns out, nor bends at the elbow.
+  for (const char* movement :
+       {"shoulder abduction", "shoulder external rotation", "elbow flexion"}) {
+    CHECK(contains(trunk.movements_lost, movement));
+  }
 }
 
 // Common practice: the dorsal root ganglion is whole, the sympathetic outflow is not.

@@ -40,8 +40,8 @@ TEST_CASE("the deficit fits a page of 100 columns, be it one nerve or the whole 
   };
   for (const auto& injuries : cases) {
     const auto lines = lines_of(text_of(injuries));
-    UNSCOPED_INFO(text_of(injuries));
     CHECK(lines.front().find("LEFT") == 0);
+    INFO(text_of(injuries));
     CHECK(lines.size() <= 66);
     for (const std::string& line : lines) {
       INFO(line);
