@@ -111,7 +111,7 @@ std::vector<VariantToTest> variants_to_test(const Anatomy& anatomy, const Injure
                                             Variants given) {
   std::vector<VariantToTest> result;
   for (std::size_t v = 0; v < anatomy.variants().size(); ++v) {
-    if (anatomy.variants()[v].usual || std::ranges::count(given, v) > 0) continue;
+    if (std::ranges::count(given, v) > 0) continue;
     std::vector<std::size_t> with_it(given.begin(), given.end());
     with_it.push_back(v);
     VariantToTest test{v, {}};

@@ -161,6 +161,10 @@ TEST_CASE(
 // Branovacki et al. 1998: deep branch 45 %, superficial branch 25 %, bifurcation 30 % of 60 limbs.
 TEST_CASE("the short wrist extensor may be weak after a lesion of the deep branch",
           "[published][deficit]") {
+  const auto deep = deficit_of({injury("deep branch of radial nerve", 2)});
+  CHECK(asks_for(deep,
+                 "extensor carpi radialis brevis from the superficial branch of the radial nerve"));
+  CHECK(asks_for(deep, "extensor carpi radialis brevis from the deep branch of the radial nerve"));
   CHECK(state_of(deficit_of({injury("deep branch of radial nerve", 2)}), "ECRB") == "may be weak");
   CHECK(state_of(deficit_of({injury("superficial branch of radial nerve", 2)}), "ECRB") ==
         "may be weak");

@@ -1,5 +1,7 @@
 #include "models/anatomy/anatomy.hpp"
 
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
@@ -16,7 +18,8 @@ namespace {
 Expected<anatomy::Anatomy> anatomy_with(const std::string& file, const std::string& from,
                                         const std::string& to) {
   namespace fs = std::filesystem;
-  const fs::path folder = fs::temp_directory_path() / ("endplate_anatomy_test_" + file);
+  const fs::path folder =
+      fs::temp_directory_path() / ("endplate_anatomy_test_" + std::to_string(getpid()));
   fs::create_directories(folder);
   fs::copy(ENDPLATE_SOURCE_DIR "/datasets", folder,
            fs::copy_options::overwrite_existing | fs::copy_options::recursive);

@@ -1,3 +1,5 @@
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
@@ -16,7 +18,8 @@ struct Outcome {
 
 // Runs `endplate deficit` on a case text; without one, no case is named.
 Outcome deficit(const std::string& text, std::vector<std::string> options = {}) {
-  const auto file = std::filesystem::temp_directory_path() / "endplate_deficit_test.json";
+  const auto file = std::filesystem::temp_directory_path() /
+                    ("endplate_deficit_test_" + std::to_string(getpid()) + ".json");
   std::vector<std::string> words{"endplate", "deficit"};
   if (!text.empty()) {
     std::ofstream(file) << text;
