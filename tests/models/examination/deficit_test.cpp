@@ -207,3 +207,11 @@ TEST_CASE("every variant changes the answer of some lesion", "[deficit]") {
     CHECK((variant.usual || only_absent_muscle || seen.contains(v)));
   }
 }
+
+TEST_CASE("a root torn from the cord spares none of its branches, wherever the place was put",
+          "[deficit]") {
+  auto torn = injury("C5 root", 40);  // beyond the dorsal scapular branch at 15 mm
+  CHECK(state_of(deficit_of({torn}), "RHM") == "intact");
+  torn.lesion.preganglionic = true;
+  CHECK(state_of(deficit_of({torn}), "RHM") == "partial");
+}
