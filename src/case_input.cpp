@@ -24,15 +24,17 @@ std::optional<Date> date_of(const Json& object) {
 casefile::Place place_of(const Json& at) {
   if (at.contains("root")) {
     const bool pre = at.value("level", "postganglionic") == "preganglionic";
-    return casefile::AtRoot{at["root"], pre ? casefile::RootLevel::preganglionic
-                                            : casefile::RootLevel::postganglionic};
+    return casefile::AtRoot{
+        at["root"], pre ? casefile::RootLevel::preganglionic : casefile::RootLevel::postganglionic};
   }
   if (at.contains("trunk")) return casefile::AtTrunk{at["trunk"]};
   if (at.contains("cord")) return casefile::AtCord{at["cord"]};
-  if (at.contains("branch")) return casefile::AtBranch{at["branch"], at.value("from_origin_mm", 0.0)};
+  if (at.contains("branch"))
+    return casefile::AtBranch{at["branch"], at.value("from_origin_mm", 0.0)};
   return casefile::AtLandmark{at.value("landmark", ""), at.value("offset_mm", 0.0),
-                              at.value("toward", "distal") == "proximal" ? casefile::Toward::proximal
-                                                                         : casefile::Toward::distal};
+                              at.value("toward", "distal") == "proximal"
+                                  ? casefile::Toward::proximal
+                                  : casefile::Toward::distal};
 }
 
 template <class E>

@@ -163,9 +163,10 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
       if (step) {
         rule.steps.push_back(*step);
       } else {
-        problems.push_back({fmt::format("decision_rules.csv, row {}, column dated_steps", row.line()),
-                            fmt::format("'{}' is no dated step", text),
-                            "Write DAYS=WHAT, the days counted from the injury."});
+        problems.push_back(
+            {fmt::format("decision_rules.csv, row {}, column dated_steps", row.line()),
+             fmt::format("'{}' is no dated step", text),
+             "Write DAYS=WHAT, the days counted from the injury."});
       }
     }
     Decision& d = rule.decision;
@@ -182,11 +183,10 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
     d.provenance = row.text("provenance");
     d.rows = row.list("regeneration_rows");
     for (auto& id : row.list("outcome_rows")) d.rows.push_back(std::move(id));
-    catch_all = catch_all || (rule.red_flags.empty() && rule.mechanisms.empty() &&
-                              rule.grades.empty() && rule.completeness.empty() &&
-                              rule.nerve_seen.empty() && rule.operations.empty() &&
-                              rule.recovery.empty() && !rule.preganglionic && !rule.min_days &&
-                              !rule.max_days);
+    catch_all = catch_all ||
+                (rule.red_flags.empty() && rule.mechanisms.empty() && rule.grades.empty() &&
+                 rule.completeness.empty() && rule.nerve_seen.empty() && rule.operations.empty() &&
+                 rule.recovery.empty() && !rule.preganglionic && !rule.min_days && !rule.max_days);
     rules.rules_.push_back(std::move(rule));
   }
   if (!catch_all) {

@@ -3,6 +3,7 @@
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "models/recovery/patients.hpp"
@@ -28,22 +29,22 @@ double likelihood(const Finding& finding, const Course& course, double error) {
       break;
     case Course::State::block:
     case Course::State::growth:
-      expected = finding.days >=
-                 (finding.kind == Finding::Kind::units ? course.units : course.movement);
+      expected =
+          finding.days >= (finding.kind == Finding::Kind::units ? course.units : course.movement);
       break;
   }
   return expected == finding.present ? 1.0 - error : error;
 }
 
-std::vector<double> weigh(const ForecastQuestion& question, const std::vector<Courses>& courses,
-                          Forecast& result) {
-  const std::size_t n = question.limbs->size();
+std::vector<double> weigh(const ForecastQuestion& question,
+                          const std::map<std::size_t, Courses>& courses, Forecast& result) {
+  const std::size_t n = question.samples;
   std::vector<double> weights(n, 1.0);
   if (question.findings.empty()) return weights;
   const Parameter& error = question.parameters->find("finding error", "any", "any");
   for (std::size_t i = 0; i < n; ++i) {
     for (const Finding& finding : question.findings) {
-      weights[i] *= likelihood(finding, courses[finding.target][i], error.mean);
+      weights[i] *= likelihood(finding, courses.at(finding.target)[i], error.mean);
     }
   }
   if (effective_size(weights) < kFewestPatients) {
@@ -66,7 +67,6 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
   const bool motor = question.targets[index].target.kind == TargetKind::motor;
   std::vector<double> below(n);
   std::vector<double> grows(n);
-  std::vector<double> grows_in_time(n);
   std::vector<double> blocked(n);
   double total = 0.0;
   double all = 0.0;
@@ -84,12 +84,11 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
     } else if (courses[i].state == State::growth) {
       const double chance = model.in_time(courses[i].arrive);
       grows[i] = weights[i];
-      grows_in_time[i] = weights[i] * chance;
       in_time += weights[i] * chance;
       useful += weights[i] * chance * model.useful_given_in_time();
     }
   }
-  const auto of = [&](double Course::* time, const std::vector<double>& by) {
+  const auto of = [&](double Course::*time, const std::vector<double>& by) {
     std::vector<double> values(n);
     for (std::size_t i = 0; i < n; ++i) values[i] = courses[i].*time;
     return summarise_weighted(values, by);
@@ -101,7 +100,7 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
   result.chance_below_lesion = all > 0.0 ? total / all : 0.0;
   result.axons_arrive_days = of(&Course::arrive, grows);
   // Where axons have to grow, the dates are theirs; a block is dated for the nerve as a whole.
-  const auto& by = result.axons_arrive_days ? grows_in_time : blocked;
+  const auto& by = result.axons_arrive_days ? grows : blocked;
   if (motor) {
     result.first_units_days = of(&Course::units, by);
     result.first_movement_days = of(&Course::movement, by);
@@ -124,18 +123,23 @@ Forecast forecast(const ForecastQuestion& question) {
 
   std::vector<TargetModel> models;
   for (const TargetBelow& below : question.targets) models.emplace_back(question, below);
-  std::vector<Courses> courses(models.size(), Courses(n));
-  tbb::parallel_for(std::size_t{0}, models.size(), [&](std::size_t t) {
+  const auto courses_of = [&](std::size_t t) {
+    Courses courses(n);
     for (std::size_t i = 0; i < n; ++i) {
-      courses[t][i] = models[t].course(patients[i], static_cast<std::uint32_t>(i),
-                                       (*question.limbs)[i], draws);
+      courses[i] = models[t].course(patients[i], static_cast<std::uint32_t>(i),
+                                    (*question.limbs)[i % question.limbs->size()], draws);
     }
-  });
+    return courses;
+  };
 
-  result.weights = weigh(question, courses, result);
+  std::map<std::size_t, Courses> found;
+  for (const Finding& finding : question.findings) {
+    if (!found.contains(finding.target)) found.emplace(finding.target, courses_of(finding.target));
+  }
+  result.weights = weigh(question, found, result);
   result.targets.resize(models.size());
   tbb::parallel_for(std::size_t{0}, models.size(), [&](std::size_t t) {
-    result.targets[t] = summarise(t, question, models[t], courses[t], result.weights);
+    result.targets[t] = summarise(t, question, models[t], courses_of(t), result.weights);
   });
   // First what axons reach, by the median arrival; then what none reach, by distance.
   std::ranges::stable_sort(result.targets, [](const TargetForecast& a, const TargetForecast& b) {

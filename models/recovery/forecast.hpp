@@ -6,7 +6,8 @@
 //   axons arrive = operation (or injury) + latency or coaptation delays + distance over rate
 //   first units = arrival + end-organ delay;  first movement (M1) = first units + delay
 //   useful = first movement + delay (M3), or arrival + delay (S3)
-// Dates are those of the patients in whom the event happens; the chances say how many those are.
+// Dates are those of the patients whose axons grow, so they stand in order; whether the muscle
+// still answers when the axons come is said by the chances, which count every patient.
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -50,7 +51,9 @@ struct Finding {
 struct ForecastQuestion {
   const anatomy::NerveTree* tree = nullptr;
   const Parameters* parameters = nullptr;
-  const std::vector<anatomy::NerveMetrics>* limbs = nullptr;  // one a sampled patient
+  // Patient i has limb i, counted round when there are fewer limbs than patients.
+  const std::vector<anatomy::NerveMetrics>* limbs = nullptr;
+  std::size_t samples = 0;  // patients
   std::vector<TargetBelow> targets;
   std::vector<LesionModel> lesions;
   std::vector<Finding> findings;
@@ -80,11 +83,11 @@ struct Forecast {
   std::vector<TargetForecast> targets;  // in order of return
   // Chance of block, growth and none at each lesion given the findings.
   std::vector<std::array<double, 3>> grade_chance;
-  std::optional<Summary> block_first_days;   // when a block is possible
+  std::optional<Summary> block_first_days;  // when a block is possible
   std::optional<Summary> block_useful_days;
   bool findings_used = false;
-  bool findings_contradict = false;  // too few sampled patients agree with them; left out
-  std::vector<double> weights;       // of the sampled patients, mean 1
+  bool findings_contradict = false;     // too few sampled patients agree with them; left out
+  std::vector<double> weights;          // of the sampled patients, mean 1
   std::vector<std::string> parameters;  // ids of recovery_parameters.csv that were used
 };
 

@@ -8,7 +8,9 @@
 namespace endplate::recovery {
 namespace {
 
-double normal_cdf(double z) { return boost::math::cdf(boost::math::normal(), z); }
+double normal_cdf(double z) {
+  return boost::math::cdf(boost::math::normal(), z);
+}
 
 }  // namespace
 
@@ -58,9 +60,9 @@ double ArrivalLaw::quantile(double chance) const {
   double high = mean() + 12.0 * sd();
   while (cdf(high) < chance) high += sd();
   std::uintmax_t steps = 200;
-  const auto bracket = boost::math::tools::toms748_solve(
-      [&](double t) { return cdf(t) - chance; }, low, high,
-      boost::math::tools::eps_tolerance<double>(40), steps);
+  const auto bracket =
+      boost::math::tools::toms748_solve([&](double t) { return cdf(t) - chance; }, low, high,
+                                        boost::math::tools::eps_tolerance<double>(40), steps);
   return 0.5 * (bracket.first + bracket.second);
 }
 

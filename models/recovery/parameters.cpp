@@ -71,7 +71,9 @@ bool plausible(const Parameter& p) {
 
 }  // namespace
 
-double Parameter::log_sd() const { return std::sqrt(std::log1p((sd / mean) * (sd / mean))); }
+double Parameter::log_sd() const {
+  return std::sqrt(std::log1p((sd / mean) * (sd / mean)));
+}
 
 double Parameter::median() const {
   const double s = log_sd();
@@ -98,9 +100,9 @@ LogLogistic log_logistic_from(double mean, double sd) {
   const double wanted = 1.0 + (sd / mean) * (sd / mean);
   const auto miss = [&](double b) { return std::tan(b) / b - wanted; };
   std::uintmax_t steps = 200;
-  const auto [low, high] = boost::math::tools::toms748_solve(
-      miss, 1e-4, std::numbers::pi / 2.0 - 1e-9, boost::math::tools::eps_tolerance<double>(48),
-      steps);
+  const auto [low, high] =
+      boost::math::tools::toms748_solve(miss, 1e-4, std::numbers::pi / 2.0 - 1e-9,
+                                        boost::math::tools::eps_tolerance<double>(48), steps);
   const double b = 0.5 * (low + high);
   return {mean * std::sin(b) / b, std::numbers::pi / b};
 }
@@ -150,8 +152,8 @@ const Parameter* Parameters::find_if_any(std::string_view quantity, std::string_
   const Parameter* best = nullptr;
   int best_score = -1;
   for (const Parameter& p : all_) {
-    if (p.quantity != quantity || !fits(p.applies_to, applies_to) || !fits(p.treatment, treatment) ||
-        !fits(p.deficit, deficit)) {
+    if (p.quantity != quantity || !fits(p.applies_to, applies_to) ||
+        !fits(p.treatment, treatment) || !fits(p.deficit, deficit)) {
       continue;
     }
     const int score =
@@ -168,8 +170,8 @@ const Parameter& Parameters::find(std::string_view quantity, std::string_view ap
                                   std::string_view treatment, std::string_view deficit) const {
   const Parameter* found = find_if_any(quantity, applies_to, treatment, deficit);
   if (found == nullptr) {
-    throw std::out_of_range(fmt::format("no parameter for {} ({}, {}, {})", quantity, applies_to,
-                                        treatment, deficit));
+    throw std::out_of_range(
+        fmt::format("no parameter for {} ({}, {}, {})", quantity, applies_to, treatment, deficit));
   }
   return *found;
 }

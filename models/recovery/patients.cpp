@@ -9,14 +9,18 @@ namespace {
 
 constexpr double kDaysAMonth = 365.25 / 12.0;
 
-std::string_view treatment(bool operated) { return operated ? "operated" : "none"; }
+std::string_view treatment(bool operated) {
+  return operated ? "operated" : "none";
+}
 
 double with_odds(double chance, double factor) {
   const double odds = chance / (1.0 - chance) * factor;
   return odds / (1.0 + odds);
 }
 
-bool same_nodes(const Path& a, const Path& b) { return a.nodes == b.nodes; }
+bool same_nodes(const Path& a, const Path& b) {
+  return a.nodes == b.nodes;
+}
 
 }  // namespace
 
@@ -27,7 +31,7 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
   const Parameter& block_first = p.find("block first sign", "any", "any");
   const Parameter& block_delay = p.find("block useful delay", "any", "any");
 
-  std::vector<Patient> patients(question.limbs->size());
+  std::vector<Patient> patients(question.samples);
   for (std::uint32_t i = 0; i < patients.size(); ++i) {
     Patient& patient = patients[i];
     patient.rate_z = draws.normals(i, Streams::kRate)[0];
@@ -59,8 +63,7 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
         lesion.crossing_days = latency.at(delay[0]);
         lesion.ready_days = lesion.crossing_days;
       }
-      const double shift =
-          model.lesion.sd_mm * draws.normals(i, Streams::kLesionPlace + k)[0];
+      const double shift = model.lesion.sd_mm * draws.normals(i, Streams::kLesionPlace + k)[0];
       lesion.from_start_mm = std::max(0.0, model.lesion.at.from_start_mm + shift);
       patient.lesions.push_back(lesion);
     }
@@ -146,8 +149,7 @@ Course TargetModel::course(const Patient& patient, std::uint32_t sample,
   std::vector<anatomy::NervePosition> places;
   places.reserve(patient.lesions.size());
   for (std::size_t k = 0; k < patient.lesions.size(); ++k) {
-    places.push_back(
-        {question_->lesions[k].lesion.at.nerve, patient.lesions[k].from_start_mm});
+    places.push_back({question_->lesions[k].lesion.at.nerve, patient.lesions[k].from_start_mm});
   }
 
   Course best;

@@ -9,9 +9,9 @@ namespace endplate::recovery {
 
 struct PatientLesion {
   Component component = Component::growth;
-  double from_start_mm = 0.0;   // where on its nerve
-  double ready_days = 0.0;      // axons leave it (the injury or the operation, plus the delays)
-  double crossing_days = 0.0;   // what it costs axons that come from above
+  double from_start_mm = 0.0;  // where on its nerve
+  double ready_days = 0.0;     // axons leave it (the injury or the operation, plus the delays)
+  double crossing_days = 0.0;  // what it costs axons that come from above
 };
 
 struct Patient {

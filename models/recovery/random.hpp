@@ -3,8 +3,8 @@
 // is drawn) and which draw of that stream. So results do not depend on the number of threads or
 // on the order of work, and two questions about one case meet the same patients.
 // Philox 4x32-10: Salmon JK et al., SC11 2011 ("Parallel random numbers: as easy as 1, 2, 3").
-#include <Random123/boxmuller.hpp>
 #include <Random123/philox.h>
+#include <Random123/boxmuller.hpp>
 #include <Random123/uniform.hpp>
 
 #include <array>

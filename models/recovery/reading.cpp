@@ -17,7 +17,9 @@ bool concerns(const casefile::Case& patient, const casefile::Injury& injury,
          *procedure.nerve == injury.nerve;
 }
 
-bool is_graft(const std::string& procedure) { return procedure.find("graft") != std::string::npos; }
+bool is_graft(const std::string& procedure) {
+  return procedure.find("graft") != std::string::npos;
+}
 
 bool is_suture(const std::string& procedure) {
   return procedure.find("repair") != std::string::npos ||
@@ -44,8 +46,8 @@ OperationOn operation_on(const casefile::Case& patient, const casefile::Injury& 
         result.gap_mm = operation.gap_after_resection_mm;
       }
       if (!done) continue;
-      const bool outranked = result.done == OperationDone::repair ||
-                             result.done == OperationDone::graft;
+      const bool outranked =
+          result.done == OperationDone::repair || result.done == OperationDone::graft;
       if (reconstructs) {
         result.done = graft ? OperationDone::graft : OperationDone::repair;
         result.done_date = operation.date;
@@ -107,9 +109,8 @@ std::vector<Finding> findings_of(const casefile::Case& patient,
   const auto find_target = [&](const std::string& muscle) {
     return std::ranges::find_if(targets, [&](const TargetBelow& below) {
       const Target& target = below.target;
-      return target.kind == TargetKind::motor &&
-             (target.id == muscle || target.name == muscle ||
-              target.name.starts_with(muscle + ","));
+      return target.kind == TargetKind::motor && (target.id == muscle || target.name == muscle ||
+                                                  target.name.starts_with(muscle + ","));
     });
   };
   const auto add = [&](const std::string& muscle, const std::optional<casefile::Date>& date,
@@ -117,8 +118,10 @@ std::vector<Finding> findings_of(const casefile::Case& patient,
     const auto found = find_target(muscle);
     if (found == targets.end() || found->partial) return;
     if (!date) {
-      assumptions.push_back(fmt::format("{}: its examination has no date, so it was not used to "
-                                        "weigh the forecast", muscle));
+      assumptions.push_back(
+          fmt::format("{}: its examination has no date, so it was not used to "
+                      "weigh the forecast",
+                      muscle));
       return;
     }
     const double days = days_between(injury_date, *date);

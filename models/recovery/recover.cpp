@@ -11,6 +11,9 @@
 namespace endplate::recovery {
 namespace {
 
+// More patients than this share their limbs: limbs differ less than growth does.
+constexpr int kMostLimbs = 4000;
+
 // One case on its way to an answer; each step fills in what the next one needs.
 class Recovery {
  public:
@@ -30,8 +33,9 @@ class Recovery {
     answer_.injury_date = patient_.injuries.front().date;
     day_zero_ = answer_.injury_date.value_or(options_.today);
     if (!answer_.injury_date) {
-      assume("the date of the injury is not known: days count from the injury, and time already "
-             "gone is taken as none");
+      assume(
+          "the date of the injury is not known: days count from the injury, and time already "
+          "gone is taken as none");
     }
     if (const auto placed = place_lesions(); !placed) return std::unexpected(placed.error());
     find_targets();
@@ -101,8 +105,7 @@ class Recovery {
       model.repaired = operation.repaired && !lesion->preganglionic;
       if (operation.repaired) model_operation(operation, model);
       if (grade.mixture && !model.repaired && !lesion->preganglionic) {
-        assume(fmt::format("injury {}: the grade is not known, so it is a mixture given the "
-                           "mechanism and what was found", k + 1));
+        mixed_injuries_.push_back(k);
         used_parameters_.insert(grade.parameters.begin(), grade.parameters.end());
       }
       shown.repaired = model.repaired;
@@ -125,9 +128,10 @@ class Recovery {
       assume("the length of the graft is not given: taken as none, so the way is a little short");
     }
     if (operation.graft) {
-      assume("series with grafts over about 50 mm do worse (graft_len_threshold_radial_zhu23, "
-             "graft_len_poor_kallio93, graftlen_ulnar_roganovic04); no size of that effect is in "
-             "the chance");
+      assume(
+          "series with grafts over about 50 mm do worse (graft_len_threshold_radial_zhu23, "
+          "graft_len_poor_kallio93, graftlen_ulnar_roganovic04); no size of that effect is in "
+          "the chance");
     }
   }
 
@@ -148,8 +152,9 @@ class Recovery {
     if (partial_lesion) {
       for (TargetBelow& below : targets_) below.partial = true;
       findings_.clear();
-      assume("the deficit is partial: what is dated are the interrupted axons alone, and no chance "
-             "of use is given for a muscle that kept some");
+      assume(
+          "the deficit is partial: what is dated are the interrupted axons alone, and no chance "
+          "of use is given for a muscle that kept some");
     }
   }
 
@@ -188,8 +193,10 @@ class Recovery {
                                           mechanism_words(known.mechanism));
       }
       if (!patient_.injuries[k].complete && !kept_) {
-        assume(fmt::format("injury {}: whether the deficit is complete is not given; the rules for "
-                           "a complete one were used", k + 1));
+        assume(
+            fmt::format("injury {}: whether the deficit is complete is not given; the rules for "
+                        "a complete one were used",
+                        k + 1));
       }
     }
     if (answer_.no_forecast.empty() && targets_.empty()) {
@@ -198,9 +205,23 @@ class Recovery {
   }
 
   void run_forecast() {
-    const auto limbs = limb_.sample(options_.samples, options_.seed);
-    ForecastQuestion question{&tree_,   &parameters_, &limbs, targets_, models_, findings_,
-                              patient_.limb.age_years, options_.seed};
+    const auto limbs = limb_.sample(std::min(options_.samples, kMostLimbs), options_.seed);
+    ForecastQuestion question;
+    question.tree = &tree_;
+    question.parameters = &parameters_;
+    question.limbs = &limbs;
+    question.samples = static_cast<std::size_t>(options_.samples);
+    question.targets = targets_;
+    question.lesions = models_;
+    question.findings = findings_;
+    question.age_years = patient_.limb.age_years;
+    question.seed = options_.seed;
+    for (const std::size_t k : mixed_injuries_) {
+      assume(
+          fmt::format("injury {}: the grade is not known, so it is a mixture given the "
+                      "mechanism and what was found",
+                      k + 1));
+    }
     if (!patient_.limb.age_years) {
       assume("the age is not given: the chance of use is that of the middle age group");
     }
@@ -208,8 +229,9 @@ class Recovery {
     used_parameters_.insert(result.parameters.begin(), result.parameters.end());
     answer_.findings_used = result.findings_used;
     if (result.findings_contradict) {
-      assume("the findings fit hardly any patient with this lesion: look again at place, grade and "
-             "findings; the forecast was made without them");
+      assume(
+          "the findings fit hardly any patient with this lesion: look again at place, grade and "
+          "findings; the forecast was made without them");
     }
     for (std::size_t k = 0; k < models_.size(); ++k) {
       answer_.lesions[k].grade_chance = result.grade_chance[k];
@@ -259,13 +281,13 @@ class Recovery {
   }
 
   void cite() {
+    if (!answer_.no_forecast.empty()) used_parameters_.clear();
     for (const Parameter& parameter : parameters_.all()) {
       if (!used_parameters_.contains(parameter.id)) continue;
       sources_.insert(parameter.rows.begin(), parameter.rows.end());
       if (parameter.provenance == evidence::Provenance::assumed) {
-        answer_.assumed_parameters.push_back(
-            fmt::format("{} ({}) is assumed: {}", parameter.quantity, parameter.id,
-                        parameter.reason));
+        answer_.assumed_parameters.push_back(fmt::format(
+            "{} ({}) is assumed: {}", parameter.quantity, parameter.id, parameter.reason));
       }
     }
     sources_.insert(answer_.decision.rows.begin(), answer_.decision.rows.end());
@@ -290,6 +312,7 @@ class Recovery {
   std::vector<Finding> findings_;
   RecoverySign sign_ = RecoverySign::unknown;
   bool kept_ = false;
+  std::vector<std::size_t> mixed_injuries_;
   std::set<std::string> used_parameters_;
   std::set<std::string> sources_;
 };

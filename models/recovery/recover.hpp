@@ -38,7 +38,7 @@ struct RecoveryLesion {
 struct RecoveryAnswer {
   Decision decision;
   std::vector<RecoveryLesion> lesions;
-  std::string no_forecast;  // why there are no targets; empty when there is a forecast
+  std::string no_forecast;              // why there are no targets; empty when there is a forecast
   std::vector<RecoveryTarget> targets;  // in order of return
   std::optional<Summary> block_first_days;
   std::optional<Summary> block_useful_days;

@@ -35,8 +35,8 @@ void climb(const NerveTree& tree, NodeIndex node, Path below, std::vector<Path>&
 
 // "C5*" of a muscle's roots and "C5 root" of the tree.
 bool supplies(const std::set<std::string>& roots, const std::string& root_node) {
-  return std::ranges::any_of(
-      roots, [&](const std::string& root) { return root_node == root + " root"; });
+  return std::ranges::any_of(roots,
+                             [&](const std::string& root) { return root_node == root + " root"; });
 }
 
 std::vector<Path> paths_to(const NerveTree& tree, NodeIndex branch,

@@ -25,7 +25,7 @@ double mean_useful(const ForecastQuestion& question) {
     double total = 0.0;
     for (std::size_t i = 0; i < patients.size(); ++i) {
       const Course course = model.course(patients[i], static_cast<std::uint32_t>(i),
-                                         (*question.limbs)[i], draws);
+                                         (*question.limbs)[i % question.limbs->size()], draws);
       if (course.state == Course::State::not_below) continue;
       total += 1.0;
       if (course.state != Course::State::growth) continue;
@@ -63,10 +63,7 @@ std::optional<OperationTiming> operation_timing(const ForecastQuestion& asked, d
   }
   if (question.targets.empty() || !repairable) return std::nullopt;
 
-  const std::vector<anatomy::NerveMetrics> limbs(
-      asked.limbs->begin(),
-      asked.limbs->begin() + static_cast<std::ptrdiff_t>(std::min(kPatients, asked.limbs->size())));
-  question.limbs = &limbs;
+  question.samples = std::min(kPatients, asked.samples);
   question.findings.clear();
   timing.procedure = graft ? "graft" : "direct repair";
   for (LesionModel& model : question.lesions) {

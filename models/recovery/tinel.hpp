@@ -8,7 +8,7 @@
 namespace endplate::recovery {
 
 struct TinelStep {
-  double days = 0.0;  // from the injury
+  double days = 0.0;   // from the injury
   Summary advance_mm;  // along the nerve, from the lesion
 };
 
