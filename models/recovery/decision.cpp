@@ -51,6 +51,18 @@ std::string_view words(OperationDone value) {
   return "none";
 }
 
+std::string_view words(LesionPlace value) {
+  switch (value) {
+    case LesionPlace::plexus:
+      return "plexus";
+    case LesionPlace::preganglionic:
+      return "preganglionic";
+    case LesionPlace::nerve:
+      break;
+  }
+  return "nerve";
+}
+
 std::string_view words(RecoverySign value) {
   switch (value) {
     case RecoverySign::seen:
@@ -155,7 +167,7 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
     rule.nerve_seen = row.list("nerve_seen");
     rule.operations = row.list("operation");
     rule.recovery = row.list("recovery");
-    rule.preganglionic = row.text("preganglionic") == "yes";
+    rule.places = row.list("place");
     rule.min_days = row.number("min_days");
     rule.max_days = row.number("max_days");
     for (const std::string& text : row.list("dated_steps")) {
@@ -186,7 +198,7 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
     catch_all = catch_all ||
                 (rule.red_flags.empty() && rule.mechanisms.empty() && rule.grades.empty() &&
                  rule.completeness.empty() && rule.nerve_seen.empty() && rule.operations.empty() &&
-                 rule.recovery.empty() && !rule.preganglionic && !rule.min_days && !rule.max_days);
+                 rule.recovery.empty() && rule.places.empty() && !rule.min_days && !rule.max_days);
     rules.rules_.push_back(std::move(rule));
   }
   if (!catch_all) {
@@ -205,7 +217,6 @@ bool DecisionRules::fits(const Rule& rule, const DecisionFacts& facts) {
       })) {
     return false;
   }
-  if (rule.preganglionic && !facts.preganglionic) return false;
   if (facts.injury_date) {
     const double days = days_between(*facts.injury_date, facts.today);
     if (rule.min_days && days < *rule.min_days) return false;
@@ -218,7 +229,7 @@ bool DecisionRules::fits(const Rule& rule, const DecisionFacts& facts) {
          listed(rule.completeness, words(facts.completeness)) &&
          listed(rule.nerve_seen, words(facts.nerve_seen)) &&
          listed(rule.operations, words(facts.operation)) &&
-         listed(rule.recovery, words(facts.recovery));
+         listed(rule.places, words(facts.place)) && listed(rule.recovery, words(facts.recovery));
 }
 
 std::optional<Problem> DecisionRules::unknown_red_flag(

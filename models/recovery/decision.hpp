@@ -15,6 +15,7 @@ namespace endplate::recovery {
 enum class Completeness { complete, partial, unknown };
 enum class Seen { yes, no, unknown };
 enum class OperationDone { none, repair, graft, other };
+enum class LesionPlace { nerve, plexus, preganglionic };
 enum class RecoverySign { seen, none, unknown };  // in what hangs below the lesion
 
 struct DecisionFacts {
@@ -24,7 +25,7 @@ struct DecisionFacts {
   Completeness completeness = Completeness::unknown;
   Seen nerve_seen = Seen::unknown;
   OperationDone operation = OperationDone::none;
-  bool preganglionic = false;
+  LesionPlace place = LesionPlace::nerve;
   RecoverySign recovery = RecoverySign::unknown;
   std::optional<casefile::Date> injury_date;
   std::optional<casefile::Date> operation_date;
@@ -75,7 +76,7 @@ class DecisionRules {
     std::vector<std::string> nerve_seen;
     std::vector<std::string> operations;
     std::vector<std::string> recovery;
-    bool preganglionic = false;
+    std::vector<std::string> places;
     std::optional<double> min_days;
     std::optional<double> max_days;
     std::vector<DatedStep> steps;

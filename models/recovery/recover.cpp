@@ -14,6 +14,23 @@ namespace {
 // More patients than this share their limbs: limbs differ less than growth does.
 constexpr int kMostLimbs = 4000;
 
+LesionPlace lesion_place(const casefile::Injury& injury) {
+  if (!injury.at) return LesionPlace::nerve;
+  if (const auto* root = std::get_if<casefile::AtRoot>(&*injury.at)) {
+    return root->level == casefile::RootLevel::preganglionic ? LesionPlace::preganglionic
+                                                             : LesionPlace::plexus;
+  }
+  const bool plexus = std::holds_alternative<casefile::AtTrunk>(*injury.at) ||
+                      std::holds_alternative<casefile::AtCord>(*injury.at);
+  return plexus ? LesionPlace::plexus : LesionPlace::nerve;
+}
+
+std::string operation_words(const OperationOn& operation) {
+  if (!operation.repaired) return "without repair";
+  return fmt::format("{} {}", operation.planned ? "with the planned" : "after the",
+                     operation.graft ? "graft" : "repair");
+}
+
 // One case on its way to an answer; each step fills in what the next one needs.
 class Recovery {
  public:
@@ -99,16 +116,19 @@ class Recovery {
       operations_.push_back(operation);
       LesionModel model;
       model.lesion = *lesion;
+      if (lesion_place(injury) == LesionPlace::preganglionic) model.lesion.preganglionic = true;
       const GradeChance grade = grade_chance(injury, parameters_);
       model.chance = grade.chance;
       model.partial_growth = grade.partial_growth;
-      model.repaired = operation.repaired && !lesion->preganglionic;
+      model.repaired = operation.repaired && !model.lesion.preganglionic;
       if (operation.repaired) model_operation(operation, model);
-      if (grade.mixture && !model.repaired && !lesion->preganglionic) {
+      if (grade.mixture && !model.repaired && !model.lesion.preganglionic) {
         mixed_injuries_.push_back(k);
         used_parameters_.insert(grade.parameters.begin(), grade.parameters.end());
       }
       shown.repaired = model.repaired;
+      shown.preganglionic = model.lesion.preganglionic;
+      shown.operation = operation_words(operation);
       answer_.lesions.push_back(std::move(shown));
       models_.push_back(std::move(model));
     }
@@ -172,9 +192,7 @@ class Recovery {
     if (injury.nerve_seen) facts.nerve_seen = *injury.nerve_seen ? Seen::yes : Seen::no;
     facts.operation = operations_[k].done;
     facts.operation_date = operations_[k].done_date;
-    if (const auto* root = injury.at ? std::get_if<casefile::AtRoot>(&*injury.at) : nullptr) {
-      facts.preganglionic = root->level == casefile::RootLevel::preganglionic;
-    }
+    facts.place = lesion_place(injury);
     facts.recovery = sign_;
     facts.injury_date = injury.date;
     facts.today = options_.today;

@@ -33,6 +33,8 @@ struct RecoveryLesion {
   std::string grade;
   std::array<double, 3> grade_chance{};  // neurapraxia, axonotmesis, no growth; given the findings
   bool repaired = false;
+  bool preganglionic = false;
+  std::string operation;  // "without repair", "with the planned graft", "after the repair"
 };
 
 struct RecoveryAnswer {

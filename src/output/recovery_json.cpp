@@ -48,11 +48,10 @@ Json decision_json(const recovery::Decision& decision) {
 Json lesions_json(const RecoveryAnswer& answer) {
   Json lesions = Json::array();
   for (const recovery::RecoveryLesion& lesion : answer.lesions) {
-    Json item = {{"nerve", lesion.nerve},
-                 {"place", lesion.place},
-                 {"mechanism", lesion.mechanism},
-                 {"grade", lesion.grade},
-                 {"repaired", lesion.repaired}};
+    Json item = {{"nerve", lesion.nerve},          {"place", lesion.place},
+                 {"mechanism", lesion.mechanism},  {"grade", lesion.grade},
+                 {"repaired", lesion.repaired},    {"preganglionic", lesion.preganglionic},
+                 {"forecast_is", lesion.operation}};
     if (answer.no_forecast.empty()) {
       item["grade_chance"] = {{"conduction block", lesion.grade_chance[0]},
                               {"axons grow", lesion.grade_chance[1]},

@@ -64,12 +64,15 @@ std::string lesion_text(const RecoveryAnswer& answer) {
     std::string text = lesion.nerve + ", " + lesion.place + "; " + lesion.mechanism;
     const auto& chance = lesion.grade_chance;
     const bool mixed = std::ranges::count_if(chance, [](double c) { return c > 0.0; }) > 1;
-    if (lesion.repaired) {
-      text += "; repaired";
+    if (lesion.preganglionic) {
+      text += "; torn from the cord, no axons to grow";
+    } else if (lesion.repaired) {
+      text += "; forecast " + lesion.operation;
     } else if (answer.no_forecast.empty() && mixed) {
       text += fmt::format(
-          "; grade not known: conduction block {} %, axons grow {} %, nothing grows without "
-          "repair {} %",
+          "; forecast without repair, grade not known: conduction block {} %, axons grow {} %, "
+          "nothing "
+          "grows {} %",
           per_cent(chance[0]), per_cent(chance[1]), per_cent(chance[2]));
       text += answer.findings_used ? ", given the findings" : "";
     } else {
@@ -96,6 +99,15 @@ std::string lesion_text(const RecoveryAnswer& answer) {
 // Areas beyond the autonomous zones stay in the JSON document.
 bool shown(const recovery::RecoveryTarget& target, bool any_zone) {
   return target.kind == TargetKind::motor || target.autonomous_zone || !any_zone;
+}
+
+// Without the part of the muscle, where no other part of it is listed.
+std::string short_name(const recovery::RecoveryTarget& target, const RecoveryAnswer& answer) {
+  const std::string base = target.name.substr(0, target.name.find(','));
+  const auto same = std::ranges::count_if(answer.targets, [&](const auto& other) {
+    return other.name.substr(0, other.name.find(',')) == base;
+  });
+  return target.kind == TargetKind::motor && same == 1 ? base : target.name;
 }
 
 std::string targets_text(const RecoveryAnswer& answer) {
@@ -126,7 +138,7 @@ std::string targets_text(const RecoveryAnswer& answer) {
     const bool motor = target.kind == TargetKind::motor;
     partial = partial || target.partial;
     table.add_row(
-        {(motor ? "" : "skin: ") + target.name + (target.partial ? " *" : ""),
+        {(motor ? "" : "skin: ") + short_name(target, answer) + (target.partial ? " *" : ""),
          fmt::format("{:.0f}", f.distance_mm.p50), cell(f.axons_arrive_days),
          !motor               ? ""
          : f.first_units_days ? months(f.first_units_days->p50)
@@ -152,15 +164,15 @@ std::string timing_text(const RecoveryAnswer& answer) {
   if (!answer.timing) return labelled("Operation", answer.no_timing);
   const recovery::OperationTiming& timing = *answer.timing;
   const auto when = [&](double days) {
-    return answer.injury_date ? iso_date(recovery::plus_days(*answer.injury_date, days))
-                              : span_of(days) + " after the injury";
+    if (answer.injury_date) return iso_date(recovery::plus_days(*answer.injury_date, days));
+    return days < 1.0 ? std::string("the day of injury") : span_of(days) + " after injury";
   };
-  std::string text = fmt::format("if a {} is needed: {} % {} on {} ({})", timing.procedure,
+  std::string text = fmt::format("if a {} is needed: {} % {} {} ({})", timing.procedure,
                                  per_cent(timing.chance_by_date.front().chance), timing.scale,
                                  when(timing.chance_by_date.front().days), timing.of);
   for (const std::size_t k : {6UL, 12UL}) {
     if (k >= timing.chance_by_date.size()) continue;
-    text += fmt::format(", {} % on {}", per_cent(timing.chance_by_date[k].chance),
+    text += fmt::format(", {} % {}", per_cent(timing.chance_by_date[k].chance),
                         when(timing.chance_by_date[k].days));
   }
   if (timing.best_before_days) text += "; best before " + when(*timing.best_before_days);

@@ -98,24 +98,24 @@ TEST_CASE("published times over a known way lie in the forecast's 90 % interval"
       {"radial palsy with operated humeral fracture, 2025: median 36 weeks to full function; "
        "200 mm to the finger extensors taken",
        200, "radial nerve", "ED", 0, Event::useful, 36 * kWeek},
-      {"Gupta and others, 2 to 4 weeks of delay and 1 mm a day: the bedside rule, 300 mm", 300,
+      {"bedside rule (common practice): a month of delay, then 1 mm a day; 300 mm taken", 300,
        "median nerve", "APB", 0, Event::arrive, 30 + 300 / 1.0},
   };
-  std::size_t covered = 0;
+  std::vector<std::string> misses;
   for (const Example& example : examples) {
     const Summary forecast = forecast_at(example.distance_mm, example.nerve, example.target,
                                          example.coaptations, example.event);
     const bool in =
         forecast.p05 <= example.published_days && example.published_days <= forecast.p95;
-    covered += in ? 1 : 0;
-    if (!in) {
-      UNSCOPED_INFO(example.source << ": published " << example.published_days << " d, forecast "
-                                   << forecast.p05 << " to " << forecast.p95);
-    }
+    if (in) continue;
+    misses.emplace_back(example.source);
+    UNSCOPED_INFO(example.source << ": published " << example.published_days << " d, forecast "
+                                 << forecast.p05 << " to " << forecast.p95);
   }
   CHECK(examples.size() >= 15);
-  CHECK(static_cast<double>(covered) >= 0.8 * static_cast<double>(examples.size()));
-  CHECK(covered == examples.size() - 1);  // docs/recovery.md names the misses
+  CHECK(5 * misses.size() <= examples.size());
+  // docs/recovery.md names the misses; a change here belongs there too.
+  CHECK(misses == std::vector<std::string>{"the same, middle of the range"});
 }
 
 TEST_CASE("no units at 7 months after a suture at the wrist or forearm is out of the ordinary",
@@ -131,8 +131,8 @@ TEST_CASE("no units at 7 months after a suture at the wrist or forearm is out of
 
 TEST_CASE("a conduction block is back in 6 to 8 weeks and hardly ever after 3 months",
           "[published]") {
-  // Trojaborg W, 1970, J Neurol Neurosurg Psychiatry 33:17-22 (compression palsies of the radial
-  // nerve).
+  // Trojaborg W, 1970, J Neurol Neurosurg Psychiatry 33:625-638 (compression palsies of the
+  // radial nerve).
   const Asked asked(MadeUpLimb(), {lesion_on("radial nerve", 10.0, {1.0, 0.0, 0.0})});
   const auto result = recovery::forecast(asked.question);
   REQUIRE(result.block_useful_days);
@@ -143,10 +143,8 @@ TEST_CASE("a conduction block is back in 6 to 8 weeks and hardly ever after 3 mo
 
 TEST_CASE("a radial palsy of the arm returns from brachioradialis to extensor indicis",
           "[published]") {
-  // Order of reinnervation: brachioradialis, radial wrist extensors, finger extensors, thumb,
-  // extensor indicis last (Seddon HJ, Surgical Disorders of the Peripheral Nerves, 2nd ed. 1975,
-  // from memory; Abrams RA, Ziets RJ, Lieber RL, Botte MJ, J Hand Surg Am 1997;22:232-237,
-  // "Anatomy of the radial nerve motor branches in the forearm", from memory).
+  // Order of branches and so of reinnervation: Abrams RA, Ziets RJ, Lieber RL, Botte MJ, J Hand
+  // Surg Am 1997;22:232-237, as column order_in_nerve of muscles.csv carries it.
   const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0)});
   const auto forecast = recovery::forecast(asked.question);
   std::vector<std::string> order;

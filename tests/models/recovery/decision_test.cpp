@@ -111,10 +111,24 @@ TEST_CASE("vignettes get the first step that the trade expects", "[recovery]") {
          f.recovery = RecoverySign::none;
        },
        "End of waiting", 21},
+      {"upper trunk traction, one week, shoulder and biceps dead", "Martin 2019; common practice",
+       7,
+       [](auto& f) {
+         f.mechanism = Mechanism::closed_traction;
+         f.place = LesionPlace::plexus;
+       },
+       "Refer to a plexus unit now; EMG", 21},
+      {"the same at four months, nothing", "Martin 2019; common practice", 120,
+       [](auto& f) {
+         f.mechanism = Mechanism::closed_traction;
+         f.place = LesionPlace::plexus;
+         f.recovery = RecoverySign::none;
+       },
+       "Explore and reconstruct now", 21},
       {"C5 root torn from the cord, week three", "Martin 2019; common practice", 21,
        [](auto& f) {
          f.mechanism = Mechanism::closed_traction;
-         f.preganglionic = true;
+         f.place = LesionPlace::preganglionic;
        },
        "Refer to a plexus unit", 14},
       {"radial palsy after plating, nerve not seen", "common practice", 2,
