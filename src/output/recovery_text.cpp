@@ -13,7 +13,7 @@ using recovery::RecoveryAnswer;
 using recovery::TargetKind;
 
 constexpr std::size_t kWidth = 100;
-constexpr std::size_t kMostRows = 26;
+constexpr std::size_t kMostRows = 18;
 
 // "Label:    text", wrapped under itself.
 std::string labelled(const std::string& label, const std::string& text) {
