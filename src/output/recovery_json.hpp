@@ -1,0 +1,10 @@
+#pragma once
+#include "command.hpp"
+#include "models/core/side.hpp"
+#include "models/recovery/recover.hpp"
+
+namespace endplate::cli {
+
+Json recovery_json(const recovery::RecoveryAnswer& answer, const CommonOptions& options, Side side);
+
+}  // namespace endplate::cli

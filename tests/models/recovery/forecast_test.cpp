@@ -1,0 +1,252 @@
+#include "models/recovery/forecast.hpp"
+
+#include <tbb/global_control.h>
+
+#include <map>
+
+#include "fixture.hpp"
+#include "models/recovery/timing.hpp"
+#include "models/recovery/tinel.hpp"
+
+using namespace recovery_tests;
+
+namespace {
+
+// Every number of a forecast, in order.
+std::vector<double> numbers(const recovery::Forecast& forecast) {
+  std::vector<double> all = forecast.weights;
+  const auto add = [&](const std::optional<Summary>& s) {
+    if (s) all.insert(all.end(), {s->mean, s->sd, s->p05, s->p50, s->p95});
+  };
+  for (const auto& t : forecast.targets) {
+    all.push_back(static_cast<double>(t.target));
+    add(t.axons_arrive_days);
+    add(t.first_units_days);
+    add(t.first_movement_days);
+    add(t.useful_days);
+    all.push_back(t.chance_axons_in_time);
+  }
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("the same seed gives the same numbers with one and two threads", "[recovery]") {
+  const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0, {0.4, 0.35, 0.25})}, 500);
+  std::vector<double> one;
+  {
+    const tbb::global_control limit(tbb::global_control::max_allowed_parallelism, 1);
+    one = numbers(recovery::forecast(asked.question));
+  }
+  std::vector<double> two;
+  {
+    const tbb::global_control limit(tbb::global_control::max_allowed_parallelism, 2);
+    two = numbers(recovery::forecast(asked.question));
+  }
+  CHECK(one == two);
+}
+
+TEST_CASE("a target's dates do not depend on which other targets are asked for", "[recovery]") {
+  const Asked all(radial_limb(), {lesion_on("radial nerve", 180.0)}, 500);
+  Asked alone(radial_limb(), {lesion_on("radial nerve", 180.0)}, 500);
+  alone.question.targets = {all.question.targets[all.index("EI")]};
+  const auto a = recovery::forecast(all.question);
+  const auto b = recovery::forecast(alone.question);
+  CHECK(all.of(a, "EI").first_movement_days->p50 == b.targets[0].first_movement_days->p50);
+}
+
+TEST_CASE("axons that grow reach the nearer muscle first", "[recovery]") {
+  const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0)});
+  const auto result = recovery::forecast(asked.question);
+  double before = 0.0;
+  for (const auto& target : result.targets) {
+    REQUIRE(target.axons_arrive_days);
+    CHECK(target.axons_arrive_days->p50 >= before);
+    before = target.axons_arrive_days->p50;
+  }
+  CHECK(asked.of(result, "BR").first_movement_days->p50 <
+        asked.of(result, "EI").first_movement_days->p50);
+}
+
+TEST_CASE("axons come before units, units before movement, movement before use", "[recovery]") {
+  const Asked asked(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 30.0)});
+  for (const auto& target : recovery::forecast(asked.question).targets) {
+    const bool motor =
+        asked.question.targets[target.target].target.kind == recovery::TargetKind::motor;
+    CHECK(target.first_units_days.has_value() == motor);
+    CHECK(target.first_movement_days.has_value() == motor);
+    REQUIRE(target.useful_days);
+    CHECK(target.axons_arrive_days->p50 < target.useful_days->p50);
+    if (!motor) continue;
+    CHECK(target.axons_arrive_days->p05 < target.first_units_days->p05);
+    CHECK(target.first_units_days->p50 < target.first_movement_days->p50);
+    CHECK(target.first_movement_days->p95 < target.useful_days->p95);
+  }
+}
+
+TEST_CASE("a conduction block returns all at once, without axons to wait for", "[recovery]") {
+  const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0, {1.0, 0.0, 0.0})});
+  const auto result = recovery::forecast(asked.question);
+  for (const auto& target : result.targets) {
+    CHECK_FALSE(target.axons_arrive_days);
+    CHECK(target.useful_days->p50 == Approx(result.block_useful_days->p50));
+    CHECK(target.useful_days->p95 < 110.0);
+    CHECK(target.chance_useful->chance == Approx(1.0));
+  }
+}
+
+TEST_CASE("a divided nerve without repair grows nothing", "[recovery]") {
+  const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0, {0.0, 0.0, 1.0})});
+  for (const auto& target : recovery::forecast(asked.question).targets) {
+    CHECK_FALSE(target.axons_arrive_days);
+    CHECK_FALSE(target.useful_days);
+    CHECK(target.chance_axons_in_time == 0.0);
+    CHECK(target.chance_useful->chance == 0.0);
+  }
+}
+
+TEST_CASE("a root torn from the cord has no axons to grow, whatever is repaired", "[recovery]") {
+  auto torn = repaired(lesion_on("C5 root", 0.0), 10.0);
+  torn.lesion.preganglionic = true;
+  const Asked asked(MadeUpLimb(), {torn});
+  for (const auto& target : recovery::forecast(asked.question).targets) {
+    CHECK_FALSE(target.axons_arrive_days);
+    CHECK(target.chance_axons_in_time == 0.0);
+  }
+}
+
+TEST_CASE("a graft takes one coaptation delay more than a suture", "[recovery]") {
+  const Asked suture(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 60.0, 1)}, 20000);
+  const Asked graft(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 60.0, 2)}, 20000);
+  const auto a = recovery::forecast(suture.question);
+  const auto b = recovery::forecast(graft.question);
+  const double delay = tables().parameters.find("coaptation delay", "any", "operated").mean;
+  CHECK(graft.of(b, "EI").axons_arrive_days->mean - suture.of(a, "EI").axons_arrive_days->mean ==
+        Approx(delay).margin(0.5));
+}
+
+TEST_CASE("two levels of one nerve cost the way from the upper and both crossings", "[recovery]") {
+  const auto upper = lesion_on("radial nerve", 150.0);
+  const auto lower = lesion_on("radial nerve", 250.0);
+  const Asked one(radial_limb(), {upper}, 20000);
+  const Asked two(radial_limb(), {upper, lower}, 20000);
+  const double latency = tables().parameters.find("latency", "any", "none").mean;
+  const auto a = recovery::forecast(one.question);
+  const auto b = recovery::forecast(two.question);
+  CHECK(two.of(b, "EI").distance_mm.mean == Approx(one.of(a, "EI").distance_mm.mean));
+  CHECK(two.of(b, "EI").axons_arrive_days->mean - one.of(a, "EI").axons_arrive_days->mean ==
+        Approx(latency).margin(0.3));
+  // A lower lesion that is divided stops what passed the upper one.
+  const Asked stopped(radial_limb(), {upper, lesion_on("radial nerve", 250.0, {0.0, 0.0, 1.0})});
+  CHECK(stopped.of(recovery::forecast(stopped.question), "EI").chance_axons_in_time == 0.0);
+}
+
+TEST_CASE("axons in time and a useful result are two chances, the second the smaller",
+          "[recovery]") {
+  const Asked asked(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 200.0, 2)});
+  for (const auto& target : recovery::forecast(asked.question).targets) {
+    REQUIRE(target.chance_useful);
+    CHECK(target.chance_useful->chance < target.chance_axons_in_time);
+    const bool motor =
+        asked.question.targets[target.target].target.kind == recovery::TargetKind::motor;
+    CHECK(target.chance_useful->scale == (motor ? "M3" : "S3"));
+  }
+}
+
+TEST_CASE("a muscle that kept some of its axons is given no chance of use", "[recovery]") {
+  const Asked asked(MadeUpLimb(), {lesion_on("C5 root", 10.0)});
+  CHECK_FALSE(asked.of(recovery::forecast(asked.question), "BIC-L").chance_useful);
+}
+
+TEST_CASE("the young do better after a repair and the old worse", "[recovery]") {
+  std::map<int, double> chance;
+  for (const int age : {10, 30, 60}) {
+    Asked asked(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 20.0)});
+    asked.question.age_years = age;
+    chance[age] = asked.of(recovery::forecast(asked.question), "BR").chance_useful->chance;
+  }
+  CHECK(chance[10] > chance[30]);
+  CHECK(chance[30] > chance[60]);
+}
+
+TEST_CASE("an unknown grade is a mixture that findings shift", "[recovery]") {
+  Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0, {0.42, 0.35, 0.23})}, 4000);
+  const auto before = recovery::forecast(asked.question);
+  CHECK(before.grade_chance[0][0] == Approx(0.42).margin(0.03));
+
+  // No flicker at three months: hardly a block any more.
+  asked.question.findings = {{asked.index("BR"), 91.0, recovery::Finding::Kind::movement, false}};
+  const auto dead = recovery::forecast(asked.question);
+  CHECK(dead.findings_used);
+  CHECK(dead.grade_chance[0][0] < 0.10);
+  CHECK(dead.grade_chance[0][2] > before.grade_chance[0][2]);
+  // A flicker at three weeks: hardly divided.
+  asked.question.findings = {{asked.index("BR"), 21.0, recovery::Finding::Kind::movement, true}};
+  const auto alive = recovery::forecast(asked.question);
+  CHECK(alive.grade_chance[0][0] > 0.8);
+  CHECK(alive.grade_chance[0][2] < 0.1);
+  // What is not examined shifts nothing.
+  asked.question.findings.clear();
+  CHECK(recovery::forecast(asked.question).grade_chance == before.grade_chance);
+}
+
+TEST_CASE("findings that fit no sampled patient are reported, not followed", "[recovery]") {
+  // Divided and not repaired for certain, and yet every muscle moves.
+  Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0)}, 1000);
+  for (int k = 0; k < 6; ++k) {
+    asked.question.findings.push_back(
+        {asked.index("EI"), 10.0, recovery::Finding::Kind::movement, true});
+    asked.question.findings.push_back(
+        {asked.index("BR"), 700.0, recovery::Finding::Kind::movement, false});
+  }
+  asked.question.findings.push_back({asked.index("BR"), 5.0, recovery::Finding::Kind::units, true});
+  const auto result = recovery::forecast(asked.question);
+  // Every patient contradicts them alike, or too few are left: either way no single one rules.
+  double most = 0.0;
+  for (const double w : result.weights) most = std::max(most, w);
+  CHECK(most < 1000.0 / 20.0);
+}
+
+TEST_CASE("a later operation never helps and the curve has no edge", "[recovery]") {
+  const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0, {0.0, 0.0, 1.0})});
+  const auto timing = recovery::operation_timing(asked.question, 14.0, true);
+  REQUIRE(timing);
+  CHECK(timing->scale == "M3");
+  CHECK(timing->chance_by_date.front().days == 14.0);
+  for (std::size_t k = 1; k < timing->chance_by_date.size(); ++k) {
+    const double fall = timing->chance_by_date[k - 1].chance - timing->chance_by_date[k].chance;
+    CHECK(fall >= 0.0);
+    CHECK(fall < 0.08);
+  }
+  REQUIRE(timing->best_before_days);
+  REQUIRE(timing->unlikely_after_days);
+  CHECK(*timing->best_before_days < *timing->unlikely_after_days);
+  CHECK(timing->chance_by_date.back().chance > 0.0);
+}
+
+TEST_CASE("tapping a nerve with skin fibres advances, a deep motor nerve says nothing",
+          "[recovery]") {
+  const MadeUpLimb limb = radial_limb();
+  const Asked radial(limb, {lesion_on("radial nerve", 180.0)});
+  const auto forecast = recovery::forecast(radial.question);
+  const auto schedule = recovery::tinel_schedule(radial.question, forecast, 30.0);
+  REQUIRE(schedule.steps.size() > 3);
+  for (std::size_t k = 1; k < schedule.steps.size(); ++k) {
+    CHECK(schedule.steps[k].advance_mm.p50 >= schedule.steps[k - 1].advance_mm.p50);
+    CHECK(schedule.steps[k].advance_mm.p95 <= schedule.length_mm + 1.0);
+  }
+
+  for (const char* nerve : {"posterior interosseous nerve", "anterior interosseous nerve",
+                            "deep branch of ulnar nerve", "suprascapular nerve"}) {
+    CAPTURE(nerve);
+    const Asked deep(limb, {lesion_on(nerve, 2.0)});
+    const auto silent =
+        recovery::tinel_schedule(deep.question, recovery::forecast(deep.question), 30.0);
+    CHECK(silent.steps.empty());
+    CHECK(silent.says_nothing.find("no skin fibres") != std::string::npos);
+  }
+
+  const Asked divided(limb, {lesion_on("radial nerve", 180.0, {0.0, 0.0, 1.0})});
+  CHECK(recovery::tinel_schedule(divided.question, recovery::forecast(divided.question), 30.0)
+            .steps.empty());
+}
