@@ -287,7 +287,7 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
   }
 
   ceres::Problem problem;
-  const auto measure_cost = [&](const limb::Measure& measure, double observed, double sigma,
+  const auto measure_cost = [&](const limb::NerveMeasure& measure, double observed, double sigma,
                                 double* factor) {
     CourseBase& base = bases[measure.course];
     auto& knots = unknowns.knots[measure.course];
@@ -319,7 +319,7 @@ Expected<FitResult> fit(const Atlas& atlas, const std::vector<Observation>& obse
   std::vector<Problem> missing;
   std::vector<double> sigmas;
   for (const Observation& o : observations) {
-    const limb::Measure& measure = atlas.measures()[o.measure];
+    const limb::NerveMeasure& measure = atlas.measures()[o.measure];
     const limb::SegmentFrames ledger_limb;
     const geometry::CubicSpline curve = atlas.curve(measure.course, ledger_limb);
     const auto& points = atlas.courses()[measure.course].points;

@@ -38,7 +38,7 @@ std::vector<Observation> observations(const limb::Atlas& atlas,
   }
   std::vector<Observation> result;
   for (std::size_t m = 0; m < atlas.measures().size(); ++m) {
-    const limb::Measure& measure = atlas.measures()[m];
+    const limb::NerveMeasure& measure = atlas.measures()[m];
     evidence::Quantity quantity;
     quantity.tree_node = measure.nerve;
     quantity.point = measure.point_name;

@@ -67,7 +67,10 @@ std::vector<Course> read_waypoints(const evidence::Table& table, Checker& check)
     waypoint.prior_sd_mm = row.number("prior_sd_mm").value_or(0.0);
     courses.back().waypoints.push_back(std::move(waypoint));
     if (!fitted) continue;
-    courses.back().knots.push_back(row.number("knot").value_or(0.0));
+    Course& course = courses.back();
+    // The start of a branch has no row of its own.
+    if (course.is_branch() && course.knots.empty()) course.knots.push_back(0.0);
+    course.knots.push_back(row.number("knot").value_or(0.0));
   }
   return courses;
 }
@@ -151,7 +154,7 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
   Checker check("course_measures.csv");
   std::map<std::string, std::size_t, std::less<>> index_of;
   for (const evidence::Row row : package.table("course_measures")) {
-    Measure measure;
+    NerveMeasure measure;
     measure.id = row.text("measure");
     measure.nerve = row.text("tree_node");
     measure.point_name = row.text("point_std");
@@ -191,6 +194,7 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
     measure.from_level = row.text("from_level");
     measure.from_offset_mm = row.number("from_offset_mm").value_or(0.0);
     measure.weak = row.text("trust") == "weak";
+    measure.note = row.text("note");
     if (*definition == Definition::crossing &&
         std::ranges::find(atlas.planes_, measure.plane, &PlaneSpec::name) == atlas.planes_.end()) {
       check.wrong(row, "plane", fmt::format("'{}' is no plane", measure.plane));
@@ -259,7 +263,7 @@ std::optional<PointRef> Atlas::find_point(std::string_view id) const {
   return std::nullopt;
 }
 
-MeasureGeometry Atlas::geometry_of(const Measure& measure, const SegmentFrames& frames) const {
+MeasureGeometry Atlas::geometry_of(const NerveMeasure& measure, const SegmentFrames& frames) const {
   MeasureGeometry geometry;
   geometry.definition = measure.definition;
   geometry.distal = -frames.proximal(measure.axis);

@@ -29,7 +29,7 @@ struct MeasureRow {
 };
 
 // One published quantity: a point of a nerve against a landmark, by one definition.
-struct Measure {
+struct NerveMeasure {
   std::string id;
   std::string nerve;          // tree_node, standard term
   std::string point_name;     // point_std
@@ -45,6 +45,7 @@ struct Measure {
   std::string from_level;           // landmark at whose level an `along` distance starts
   double from_offset_mm = 0.0;      // and how far distal of it
   bool weak = false;                // the source leaves open what was measured
+  std::string note;                 // what a reader of a residual should know
   std::vector<MeasureRow> rows;
 };
 
@@ -57,7 +58,7 @@ class Atlas {
 
   const LandmarkSet& landmarks() const { return landmarks_; }
   const std::vector<Course>& courses() const { return courses_; }
-  const std::vector<Measure>& measures() const { return measures_; }
+  const std::vector<NerveMeasure>& measures() const { return measures_; }
   const Course* find_course(std::string_view id) const;
   std::optional<PointRef> find_point(std::string_view id) const;
 
@@ -65,7 +66,7 @@ class Atlas {
   geometry::CubicSpline curve(std::size_t course, const SegmentFrames& frames) const;
 
   // The measure's landmark, axes and plane on one limb. Measures were checked when read.
-  MeasureGeometry geometry_of(const Measure& measure, const SegmentFrames& frames) const;
+  MeasureGeometry geometry_of(const NerveMeasure& measure, const SegmentFrames& frames) const;
 
   // A copy with other courses (same ids, points and order).
   Atlas with_courses(std::vector<Course> courses) const;
@@ -89,7 +90,7 @@ class Atlas {
 
   LandmarkSet landmarks_;
   std::vector<Course> courses_;
-  std::vector<Measure> measures_;
+  std::vector<NerveMeasure> measures_;
   std::vector<PlaneSpec> planes_;
   std::shared_ptr<const BoneOutline> humerus_;  // shared, so that resolved measures may point to it
 };
