@@ -5,7 +5,7 @@
 // muscles.csv; of areas and landmarks, the first column of skin_areas.csv and landmarks.csv; of
 // variants, variant_effects.csv and variants.csv; of movements, movements.csv (where the package
 // lacks it, the ranges of motion of joints.csv); of graft donors, graft_donors.csv; of body
-// measures, limb_size.csv (where the package lacks it, anthropometry.csv). aliases.csv adds the
+// measures, limb_measures.csv (where the package lacks it, anthropometry.csv). aliases.csv adds the
 // trade's abbreviations and older names.
 #include <expected>
 #include <map>

@@ -47,8 +47,14 @@ Expected<Terms> Terms::from(const evidence::DataPackage& package) {
     }
   }
   terms.add_column(package, TermKind::graft_donor, "graft_donors", "nerve");
-  if (package.tables().contains("limb_size")) {
-    terms.add_column(package, TermKind::measure, "limb_size", "measure");
+  if (package.tables().contains("limb_measures")) {
+    for (const evidence::Row row : package.table("limb_measures")) {
+      const std::string name(row.text("name"));
+      terms.add(TermKind::measure, name, {name});
+      for (const std::string& alias : row.list("aliases")) {
+        terms.add(TermKind::measure, alias, {name});
+      }
+    }
   } else {
     terms.add_column(package, TermKind::measure, "anthropometry", "measure");
   }

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "models/casefile/json_text.hpp"
 #include "models/casefile/read_parts.hpp"
@@ -8,27 +9,44 @@
 namespace endplate::casefile {
 namespace {
 
-// "acromion to lateral epicondyle" with both ends in standard names, or a measure of the tables.
+using anatomy::TermKind;
+
+constexpr std::string_view kBetween = " to ";
+
+// The standard landmarks at both ends of "LANDMARK to LANDMARK", or nothing.
+std::optional<std::pair<std::string, std::string>> ends_of(const std::string& measure,
+                                                           const anatomy::Terms& terms) {
+  const std::size_t to = measure.find(kBetween);
+  if (to == std::string::npos) return std::nullopt;
+  const auto one = terms.resolve(TermKind::landmark, measure.substr(0, to));
+  const auto other = terms.resolve(TermKind::landmark, measure.substr(to + kBetween.size()));
+  if (!one || !other || one->names.size() != 1 || other->names.size() != 1) return std::nullopt;
+  return std::pair(one->names.front(), other->names.front());
+}
+
+// A measure of the tables, by its name or by the landmarks at its ends; else the two landmarks.
 std::optional<std::string> measure_name(const std::string& typed, const std::string& place,
                                         Reading& reading) {
-  using anatomy::TermKind;
-  const std::size_t to = typed.find(" to ");
   const auto known = reading.terms.resolve(TermKind::measure, typed);
+  const std::size_t to = typed.find(kBetween);
   if (known && known->names.size() == 1 && (to == std::string::npos || !known->slip)) {
     return reading.resolve_one(TermKind::measure, typed, place);
   }
-  if (to != std::string::npos) {
-    const auto from_end = reading.resolve_one(TermKind::landmark, typed.substr(0, to), place);
-    const auto to_end = reading.resolve_one(TermKind::landmark, typed.substr(to + 4), place);
-    if (!from_end || !to_end) return std::nullopt;
-    return fmt::format("{} to {}", *from_end, *to_end);
-  }
-  if (!known) {
+  if (to == std::string::npos) {
+    const auto& nearest = known ? known->names : known.error().nearest;
     reading.add(place, fmt::format("{} is no measure that the limb knows", in_quotes(typed)),
                 fmt::format("Write \"LANDMARK to LANDMARK\", or a measure such as: {}.",
-                            fmt::join(known.error().nearest, "; ")));
+                            fmt::join(nearest, "; ")));
+    return std::nullopt;
   }
-  return std::nullopt;
+  const auto one = reading.resolve_one(TermKind::landmark, typed.substr(0, to), place);
+  const auto other =
+      reading.resolve_one(TermKind::landmark, typed.substr(to + kBetween.size()), place);
+  if (!one || !other) return std::nullopt;
+  for (const std::string& measure : reading.terms.names(TermKind::measure)) {
+    if (ends_of(measure, reading.terms) == std::pair(*one, *other)) return measure;
+  }
+  return fmt::format("{} to {}", *one, *other);
 }
 
 void read_measured(ObjectReader& object, Limb& limb) {

@@ -98,12 +98,15 @@ inline constexpr std::array<std::string_view, 15> kProcedures{"exploration",
                                                               "free muscle transfer",
                                                               "joint fusion",
                                                               "fracture fixation",
-                                                              "vessel repair"};
-inline constexpr std::array<std::string_view, 12> kRedFlags{
-    "open wound",          "open fracture",           "vascular injury",
-    "expanding haematoma", "compartment syndrome",    "infection",
-    "worsening deficit",   "deficit after reduction", "deficit after operation",
-    "severe pain",         "suspected tumour",        "spinal cord signs"};
+                                                              "revascularisation"};
+// As the rules of decision name them.
+inline constexpr std::array<std::string_view, 6> kRedFlags{
+    "expanding haematoma",
+    "growing deficit",
+    "lost pulse",
+    "new deficit after an operation or block",
+    "pain out of proportion",
+    "tense compartment"};
 inline constexpr std::array<std::string_view, 18> kSigns{"Horner",
                                                          "Froment",
                                                          "Jeanne",
