@@ -3,6 +3,7 @@
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -47,7 +48,10 @@ std::vector<double> weigh(const ForecastQuestion& question,
       weights[i] *= likelihood(finding, courses.at(finding.target)[i], error.mean);
     }
   }
-  if (effective_size(weights) < kFewestPatients) {
+  // Even the patient that fits best is at odds with most of the findings.
+  const double half_wrong = std::pow(error.mean * (1.0 - error.mean),
+                                     0.5 * static_cast<double>(question.findings.size()));
+  if (effective_size(weights) < kFewestPatients || std::ranges::max(weights) < half_wrong) {
     result.findings_contradict = true;
     return std::vector<double>(n, 1.0);
   }
