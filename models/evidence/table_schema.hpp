@@ -43,7 +43,7 @@ class TableSchema {
     std::set<std::string> also_allowed;  // words that stand for "no row"
   };
 
-  void check_cell(const Field& field, const std::string& cell, const std::string& place,
+  void check_cell(const Field& field, const std::string& cell, const std::string& where,
                   std::vector<Problem>& problems) const;
 
   std::string file_;
