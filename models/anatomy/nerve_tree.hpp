@@ -39,8 +39,8 @@ class NerveTree {
   std::optional<NodeIndex> find(std::string_view name) const;
   // Parents before children.
   const std::vector<NodeIndex>& topological_order() const { return order_; }
-  // `node` and everything that hangs on it.
-  std::vector<NodeIndex> descendants(NodeIndex node) const;
+  // `start` and everything that hangs on it.
+  std::vector<NodeIndex> descendants(NodeIndex start) const;
 
  private:
   std::vector<NerveNode> nodes_;
