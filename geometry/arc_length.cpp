@@ -33,7 +33,9 @@ ArcLengthTable::ArcLengthTable(const CubicSpline& curve) {
   }
 }
 
-double ArcLengthTable::length_at(double u) const { return interpolate(parameters_, lengths_, u); }
+double ArcLengthTable::length_at(double u) const {
+  return interpolate(parameters_, lengths_, u);
+}
 
 double ArcLengthTable::parameter_at(double length_mm) const {
   return interpolate(lengths_, parameters_, length_mm);

@@ -55,7 +55,7 @@ class ArcLengthTable {
   explicit ArcLengthTable(const CubicSpline& curve);
 
   double total_mm() const { return lengths_.back(); }
-  double length_at(double u) const;         // u clamped to the knots
+  double length_at(double u) const;             // u clamped to the knots
   double parameter_at(double length_mm) const;  // length clamped to [0, total]
 
  private:

@@ -17,7 +17,9 @@ namespace endplate::geometry {
 Eigen::MatrixXd second_derivative_operator(const std::vector<double>& knots);
 
 // The value part of a scalar; dual numbers bring their own overload.
-inline double value_of(double scalar) { return scalar; }
+inline double value_of(double scalar) {
+  return scalar;
+}
 
 template <class Scalar>
 class BasicCubicSpline {

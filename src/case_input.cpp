@@ -13,6 +13,9 @@
 namespace endplate::cli {
 namespace {
 
+const std::string kNoCase = "no case was given; a standard adult limb, right side";
+const std::string kNoSide = "the side was not given; shown as a right limb";
+
 // One byte more than a case file may have is enough to see that it is too large.
 std::string read_all(std::istream& in) {
   std::string text(casefile::kLargestFile_bytes + 1, '\0');
@@ -46,7 +49,7 @@ Expected<casefile::Case> load_case(const CommonOptions& options,
                                    const evidence::DataPackage& package) {
   if (options.case_path.empty()) {
     casefile::Case standard;
-    standard.assumptions.push_back("no case was given; a standard adult limb, right side");
+    standard.assumptions.push_back(kNoCase);
     return standard;
   }
   const auto text = read_input(options.case_path);
@@ -60,7 +63,7 @@ Expected<casefile::Case> load_case(const CommonOptions& options,
   if (options.today_given) rules.today = options.today;
   auto read = casefile::read_case(*text, *terms, rules);
   if (read && !read->limb.side_given) {
-    read->assumptions.push_back("the side was not given; shown as a right limb");
+    read->assumptions.push_back(kNoSide);
   }
   return read;
 }

@@ -106,7 +106,8 @@ int run_program(int argc, const char* const* argv, std::ostream& out, std::ostre
     }
     return 0;
   } catch (const std::exception& fault) {
-    err << fmt::format("error: program: {}. Please report this with the case file.\n", fault.what());
+    err << fmt::format("error: program: {}. Please report this with the case file.\n",
+                       fault.what());
     return 1;
   }
 }

@@ -83,11 +83,11 @@ double inflation_of(const FitResult& fit, const limb::Atlas& atlas,
     const Eigen::MatrixXd jacobian = fit.observation_rows(rows, Eigen::all);
     const auto size = static_cast<Eigen::Index>(rows.size());
     const Eigen::MatrixXd hat = jacobian * fit.covariance * jacobian.transpose();
-    const Eigen::MatrixXd deleted =
-        (Eigen::MatrixXd::Identity(size, size) - hat).inverse();
+    const Eigen::MatrixXd deleted = (Eigen::MatrixXd::Identity(size, size) - hat).inverse();
     Eigen::VectorXd weighted(size);
     for (Eigen::Index i = 0; i < size; ++i) {
-      const ObservationFit& o = fit.observations[static_cast<std::size_t>(rows[static_cast<std::size_t>(i)])];
+      const ObservationFit& o =
+          fit.observations[static_cast<std::size_t>(rows[static_cast<std::size_t>(i)])];
       weighted(i) = std::sqrt(o.weight) * o.residual;
     }
     const Eigen::VectorXd error = deleted * weighted;
@@ -101,7 +101,8 @@ double inflation_of(const FitResult& fit, const limb::Atlas& atlas,
   if (errors.empty()) return 1.0;
   std::ranges::sort(errors);
   // The rank of a split-conformal quantile: a little above the plain 90th percentile.
-  const auto rank = static_cast<std::size_t>(std::ceil(0.9 * (static_cast<double>(errors.size()) + 1.0)));
+  const auto rank =
+      static_cast<std::size_t>(std::ceil(0.9 * (static_cast<double>(errors.size()) + 1.0)));
   return errors[std::min(rank, errors.size()) - 1] / kZ90;
 }
 
@@ -136,8 +137,7 @@ Expected<CrossValidation> leave_one_study_out(const limb::Atlas& atlas,
     const double inflation = inflation_of(*refit, atlas, rest);
     const std::vector<Support> support = support_of(atlas, rest);
     for (const Observation& o : by_study.at(studies[s])) {
-      if (support[o.measure] == Support::free_point ||
-          std::isnan(refit->predicted_mm[o.measure])) {
+      if (support[o.measure] == Support::free_point || std::isnan(refit->predicted_mm[o.measure])) {
         ++fold.not_predicted;
         continue;
       }

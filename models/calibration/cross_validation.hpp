@@ -19,15 +19,15 @@ std::vector<Support> support_of(const limb::Atlas& atlas,
 struct HeldOut {
   Observation observation;
   double predicted_mm = 0.0;
-  double model_sd_mm = 0.0;      // posterior of the mean limb
-  double between_study_mm = 0.0; // what the tables without the study expect at this distance
-  double inflation = 1.0;        // of both, estimated on the other studies
-  double between_limbs_mm = 0.0; // what the tables without the study expect of single limbs
-  double mean_low_mm = 0.0;      // 90 % interval for the study's mean
+  double model_sd_mm = 0.0;       // posterior of the mean limb
+  double between_study_mm = 0.0;  // what the tables without the study expect at this distance
+  double inflation = 1.0;         // of both, estimated on the other studies
+  double between_limbs_mm = 0.0;  // what the tables without the study expect of single limbs
+  double mean_low_mm = 0.0;       // 90 % interval for the study's mean
   double mean_high_mm = 0.0;
-  double limb_low_mm = 0.0;      // 90 % interval for one limb
+  double limb_low_mm = 0.0;  // 90 % interval for one limb
   double limb_high_mm = 0.0;
-  double limbs_covered = 0.0;    // share of the study's limbs in it, taken as normal
+  double limbs_covered = 0.0;  // share of the study's limbs in it, taken as normal
   // The plain pooled mean of the other studies of the same measure; NaN without any.
   double pooled_mm = 0.0;
 

@@ -27,16 +27,16 @@ struct FitOptions {
 
 // What the fit moves.
 struct FitState {
-  std::vector<Eigen::MatrixX3d> offsets_mm;   // by course: anterior, proximal, lateral by waypoint
-  std::vector<std::vector<double>> knots;     // by course, by point
-  std::map<std::string, double> log_factor;   // by study
+  std::vector<Eigen::MatrixX3d> offsets_mm;  // by course: anterior, proximal, lateral by waypoint
+  std::vector<std::vector<double>> knots;    // by course, by point
+  std::map<std::string, double> log_factor;  // by study
 };
 
 // One observation in the fit, in units of its own standard deviation.
 struct ObservationFit {
-  double sigma_mm = 0.0;   // between-study spread beyond the study's factor, and sampling
-  double residual = 0.0;   // (model - observed) / sigma
-  double weight = 1.0;     // robust weight, at most 1
+  double sigma_mm = 0.0;  // between-study spread beyond the study's factor, and sampling
+  double residual = 0.0;  // (model - observed) / sigma
+  double weight = 1.0;    // robust weight, at most 1
 };
 
 struct FitResult {
@@ -45,8 +45,8 @@ struct FitResult {
   std::vector<double> predicted_sd_mm;  // posterior SD of the mean limb, by measure
   std::vector<std::vector<double>> knot_sd_mm;  // by course, by point
   std::vector<ObservationFit> observations;     // as given to the fit
-  Eigen::MatrixXd observation_rows;  // their derivatives over sigma, times sqrt(weight)
-  Eigen::MatrixXd covariance;        // of all unknowns, columns as in observation_rows
+  Eigen::MatrixXd observation_rows;             // their derivatives over sigma, times sqrt(weight)
+  Eigen::MatrixXd covariance;                   // of all unknowns, columns as in observation_rows
   double cost = 0.0;
   int iterations = 0;
 };

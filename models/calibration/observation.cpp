@@ -46,8 +46,7 @@ std::vector<Observation> observations(const limb::Atlas& atlas,
     for (const limb::MeasureRow& use : measure.rows) {
       quantity.rows.push_back(reading_of(row_of.at(use.row), use));
     }
-    for (evidence::StudyEffect& effect :
-         evidence::study_effects(quantity, spread.imputation())) {
+    for (evidence::StudyEffect& effect : evidence::study_effects(quantity, spread.imputation())) {
       result.push_back({m, std::move(effect)});
     }
   }

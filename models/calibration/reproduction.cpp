@@ -4,7 +4,9 @@
 
 namespace endplate::calibration {
 
-double Reproduced::standard_deviations() const { return std::abs(model_mm - pooled_mm) / limb_sd_mm; }
+double Reproduced::standard_deviations() const {
+  return std::abs(model_mm - pooled_mm) / limb_sd_mm;
+}
 
 std::vector<Reproduced> reproduction(const limb::Atlas& atlas,
                                      const std::vector<Observation>& observations,

@@ -88,8 +88,8 @@ void read_points(const evidence::Table& table, std::vector<Course>& courses, Che
     point.segment = check.segment(row, "segment");
     point.fraction = row.number("fraction").value_or(0.0);
     point.after = row.list("after");
-    point.knot = fitted ? row.number("knot").value_or(0.0)
-                        : std::numeric_limits<double>::quiet_NaN();
+    point.knot =
+        fitted ? row.number("knot").value_or(0.0) : std::numeric_limits<double>::quiet_NaN();
     course->points.push_back(std::move(point));
   }
 }
@@ -123,7 +123,8 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
     if (!start || atlas.courses_[start->course].is_branch()) {
       courses_check.problems().push_back(
           {fmt::format("{}.csv", waypoints),
-           fmt::format("'{}', where {} begins, is no point of a trunk", course.from_point, course.id),
+           fmt::format("'{}', where {} begins, is no point of a trunk", course.from_point,
+                       course.id),
            "Let the branch begin at a point of a course that is not a branch itself."});
     }
   }
@@ -207,7 +208,8 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
   for (const evidence::Row row : package.table("course_measure_rows")) {
     const auto measure = index_of.find(row.text("measure"));
     if (measure == index_of.end()) {
-      rows_check.wrong(row, "measure", fmt::format("no measure is called '{}'", row.text("measure")));
+      rows_check.wrong(row, "measure",
+                       fmt::format("no measure is called '{}'", row.text("measure")));
       continue;
     }
     atlas.measures_[measure->second].rows.push_back(
@@ -229,7 +231,8 @@ void Atlas::complete_knots(std::size_t index) {
   if (course.knots.empty()) {
     std::optional<Eigen::Vector3d> start;
     if (const auto ref = find_point(course.from_point)) {
-      start = curve(ref->course, ledger_limb).position(courses_[ref->course].points[ref->point].knot);
+      start =
+          curve(ref->course, ledger_limb).position(courses_[ref->course].points[ref->point].knot);
     }
     course.knots = chord_knots(positions_mm(course, ledger_limb, start));
   }

@@ -78,7 +78,7 @@ class Atlas {
     Segment segment = Segment::humerus;
     double offset_x_mm = 0.0;
     double offset_z_mm = 0.0;
-    std::string normal;  // anterior, proximal, lateral; outline: round the humerus
+    std::string normal;      // anterior, proximal, lateral; outline: round the humerus
     double clock_deg = 0.0;  // of an outline: 0 anterior, 90 lateral, 180 posterior
   };
   CrossingSurface surface_on(const PlaneSpec& spec, const SegmentFrames& frames) const;

@@ -37,8 +37,8 @@ class BoneOutline {
   OutlinePosition<Scalar> position(const Scalar& fraction, const Scalar& x_mm,
                                    const Scalar& z_mm) const {
     using geometry::value_of;
-    const double f = std::clamp(value_of(fraction), sections_.front().fraction,
-                                sections_.back().fraction);
+    const double f =
+        std::clamp(value_of(fraction), sections_.front().fraction, sections_.back().fraction);
     const auto above = std::ranges::upper_bound(sections_, f, {}, &OutlineSection::fraction);
     const auto i = static_cast<std::size_t>(
         std::clamp<std::ptrdiff_t>(above - sections_.begin(), 1, std::ssize(sections_) - 1));

@@ -45,6 +45,8 @@ Expected<anatomy::Lesion> CaseLimb::place(const std::string& nerve, const casefi
   return anatomy::Lesion{{*index, metrics_.length_mm[*index] / 3.0}, 5.0, false, "provisional"};
 }
 
-std::vector<std::string> CaseLimb::sources(anatomy::NodeIndex) const { return {}; }
+std::vector<std::string> CaseLimb::sources(anatomy::NodeIndex) const {
+  return {};
+}
 
 }  // namespace endplate::limb

@@ -24,8 +24,8 @@ struct Waypoint {
 struct CoursePoint {
   std::string id;
   Segment segment = Segment::humerus;
-  double fraction = 0.0;  // level of the segment
-  double knot = 0.0;      // parameter on the course's spline, once fitted
+  double fraction = 0.0;           // level of the segment
+  double knot = 0.0;               // parameter on the course's spline, once fitted
   std::vector<std::string> after;  // points of this course that lie proximal to it
 };
 

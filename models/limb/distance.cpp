@@ -17,7 +17,8 @@ namespace {
 using evidence::Provenance;
 
 constexpr double kZ90 = 1.6448536269514722;  // half-width of a central normal interval of 90 %
-// Straight distances are not corrected by an along-the-limb figure this near to the landmark's level.
+// Straight distances are not corrected by an along-the-limb figure this near to the landmark's
+// level.
 constexpr double kLevel_mm = 5.0;
 
 struct Direction {
@@ -33,7 +34,9 @@ Summary signed_summary(double mean, double sd, double sign) {
   return summarise_normal(sign * mean, sd);
 }
 
-Provenance weaker(Provenance a, Provenance b) { return std::max(a, b); }
+Provenance weaker(Provenance a, Provenance b) {
+  return std::max(a, b);
+}
 
 // Everything of one limb that distances are taken on.
 class Limb {
@@ -45,8 +48,9 @@ class Limb {
       ledger_curves_.push_back(atlas_.curve(c, SegmentFrames()));
     }
     for (const evidence::Row row : package.table("landmark_distances")) {
-      provenance_.emplace(row.text("id"),
-                          evidence::provenance_from(row.text("provenance")).value_or(Provenance::assumed));
+      provenance_.emplace(
+          row.text("id"),
+          evidence::provenance_from(row.text("provenance")).value_or(Provenance::assumed));
     }
   }
 
@@ -72,8 +76,8 @@ class Limb {
   std::optional<Taken> take(const NerveMeasure& measure) const {
     const auto& points = atlas_.courses()[measure.course].points;
     const double point = measure.point ? points[*measure.point].knot : 0.0;
-    const double other = measure.other ? points[*measure.other].knot
-                                       : curves_[measure.course].first_knot();
+    const double other =
+        measure.other ? points[*measure.other].knot : curves_[measure.course].first_knot();
     const auto on = [&](const geometry::CubicSpline& curve, const SegmentFrames& frames) {
       return take_measure<double>(atlas_.geometry_of(measure, frames), curve, curve, point, other);
     };
@@ -100,8 +104,8 @@ struct Combined {
 };
 
 // The model and the pooled studies are two looks at one mean, each with its own error; the studies
-// weigh by their precision. (The model was fitted to them too; its error is that on studies it never
-// saw, so counting them twice does not narrow the answer.)
+// weigh by their precision. (The model was fitted to them too; its error is that on studies it
+// never saw, so counting them twice does not narrow the answer.)
 Combined combine(const Limb& limb, const FittedMeasure& fitted, const Limb::Taken& taken) {
   const double model_error = limb.fit().model_error_mm(fitted.model_sd_mm, taken.here);
   const double pooled = fitted.pooled_mm + taken.here - taken.ledger;
@@ -254,8 +258,7 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
   const double point_sd = knot_sd == limb.fit().knot_sd_mm.end() ? 0.0 : knot_sd->second;
   Combined combined;
   combined.mean = taken->here;
-  combined.mean_sd =
-      std::hypot(limb.fit().model_error_mm(point_sd, taken->here), landmark.sd_mm);
+  combined.mean_sd = std::hypot(limb.fit().model_error_mm(point_sd, taken->here), landmark.sd_mm);
   combined.limb_sd =
       std::hypot(combined.mean_sd, limb.fit().between_limbs.at(std::abs(taken->here)));
 
@@ -267,8 +270,9 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
   distance.basis = Basis::model;
   distance.sources = sources;
   distance.provenance = Provenance::assumed;
-  distance.assumed = "the landmark is placed by textbook anatomy; the point by its distances from "
-                     "other landmarks";
+  distance.assumed =
+      "the landmark is placed by textbook anatomy; the point by its distances from "
+      "other landmarks";
   const Direction direction = towards(combined.mean, "distal", "proximal");
   distance.direction = direction.word;
   distance.along_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
@@ -285,7 +289,8 @@ bool fits(const DistanceQuery& query, const std::string& nerves, const std::stri
     const std::string joined = ";" + nerves + ";";
     return joined.find(";" + name + ";") != std::string::npos;
   };
-  return (!query.nerve || among(*query.nerve)) && (!query.landmark || *query.landmark == landmark) &&
+  return (!query.nerve || among(*query.nerve)) &&
+         (!query.landmark || *query.landmark == landmark) &&
          evidence::contains_words(point, query.point);
 }
 
@@ -317,8 +322,8 @@ void add_modelled_points(const evidence::DataPackage& package, const Limb& limb,
 
 }  // namespace
 
-Expected<DistanceAnswer> distances(const evidence::DataPackage& package, const casefile::Limb& given,
-                                   const DistanceQuery& query) {
+Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
+                                   const casefile::Limb& given, const DistanceQuery& query) {
   auto size = LimbSize::from(package, given);
   if (!size) return std::unexpected(size.error());
   auto atlas = Atlas::fitted(package);
@@ -354,9 +359,9 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package, const c
   if (query.landmark) add_modelled_points(package, limb, query, answer.distances);
 
   if (answer.distances.empty()) {
-    return std::unexpected(Error::outside_model(
-        {"distance", "no published or modelled distance fits",
-         "Leave out --point or --from to see which there are."}));
+    return std::unexpected(
+        Error::outside_model({"distance", "no published or modelled distance fits",
+                              "Leave out --point or --from to see which there are."}));
   }
   std::ranges::stable_sort(answer.distances, {}, &Distance::nerve);
   return answer;

@@ -25,10 +25,10 @@ enum class Basis {
 };
 
 struct Distance {
-  std::string nerve;     // standard term
-  std::string point;     // as named in the tables
-  std::string landmark;  // standard term
-  std::string posture;   // empty: the anatomical position
+  std::string nerve;      // standard term
+  std::string point;      // as named in the tables
+  std::string landmark;   // standard term
+  std::string posture;    // empty: the anatomical position
   std::string direction;  // proximal, distal, lateral, medial, anterior, posterior; empty: unsigned
   std::string definition;  // how the published distance was measured, in a word of the tables
 

@@ -37,12 +37,12 @@ struct CrossingSurface {
   Eigen::Vector3d distal = Eigen::Vector3d::Zero();
   Eigen::Vector3d distal_of = Eigen::Vector3d::Zero();
 
-  const BoneOutline* outline = nullptr;  // instead of the plane
-  double clock_rad = 0.0;                // 0 anterior, growing to lateral
+  const BoneOutline* outline = nullptr;                // instead of the plane
+  double clock_rad = 0.0;                              // 0 anterior, growing to lateral
   Eigen::Matrix3d axes = Eigen::Matrix3d::Identity();  // anterior, along the segment, lateral
   double length_mm = 1.0;                              // of the segment, from the frame's origin
   double breadth = 1.0;                                // scale across the segment
-  double from_fraction = 0.0;  // the outline counts only beyond this level
+  double from_fraction = 0.0;                          // the outline counts only beyond this level
 
   // Zero on the surface.
   template <class Scalar>
@@ -79,7 +79,7 @@ struct MeasureGeometry {
   Eigen::Vector3d landmark = Eigen::Vector3d::Zero();
   Eigen::Vector3d distal = Eigen::Vector3d::Zero();    // unit, along the segment
   Eigen::Vector3d sideways = Eigen::Vector3d::Zero();  // unit, for offsets
-  CrossingSurface surface;                               // crossing and offset_at_level
+  CrossingSurface surface;                             // crossing and offset_at_level
   // along only: the level on the course where the distance starts, if no point says it.
   std::optional<CrossingSurface> from_level;
   // Stretch of the course, in its parameter, where a crossing or nearest place is looked for.
@@ -90,8 +90,7 @@ struct MeasureGeometry {
 // The parameter of the first place, going distally, where the curve crosses the surface within
 // [from, to]. Nothing when it does not cross.
 std::optional<double> find_crossing(const geometry::CubicSpline& curve,
-                                    const CrossingSurface& surface,
-                                    double from, double to);
+                                    const CrossingSurface& surface, double from, double to);
 
 // The parameter within [from, to] where the curve comes nearest to `point`.
 double find_nearest(const geometry::CubicSpline& curve, const Eigen::Vector3d& point, double from,
@@ -122,10 +121,9 @@ std::optional<Scalar> take_measure(const MeasureGeometry& measure,
     const auto root = find_crossing(values, surface, measure.search_from, measure.search_to);
     if (!root) return std::nullopt;
     const Scalar height = surface.height<Scalar>(curve.position(Scalar(*root)));
-    const double slope =
-        (surface.height<double>(values.position(*root + kSlopeStep_mm)) -
-         surface.height<double>(values.position(*root - kSlopeStep_mm))) /
-        (2.0 * kSlopeStep_mm);
+    const double slope = (surface.height<double>(values.position(*root + kSlopeStep_mm)) -
+                          surface.height<double>(values.position(*root - kSlopeStep_mm))) /
+                         (2.0 * kSlopeStep_mm);
     return Scalar(*root) - height / Scalar(slope);
   };
 

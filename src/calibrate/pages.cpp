@@ -49,7 +49,8 @@ std::string residual_page(const limb::Atlas& atlas, const std::vector<Reproduced
 
   std::string out =
       "# Residuals of the limb fit\n"
-      "Written by `endplate-calibrate`; do not edit. What the columns mean and what the fit is worth "
+      "Written by `endplate-calibrate`; do not edit. What the columns mean and what the fit is "
+      "worth "
       "stands in [limb-fit.md](limb-fit.md).\n\n";
   out += fmt::format(
       "{} published quantities enter the fit. {} of them are also held by others and so test the "
@@ -112,16 +113,18 @@ std::string validation_page(const limb::Atlas& atlas, const CrossValidation& val
       "point).\n\n",
       validation.studies, n, validation.not_predicted);
   out += "| measure | value |\n| --- | ---: |\n";
-  out += fmt::format("| left-out means inside their 90 % interval | {} of {} ({:.1f} %) |\n", means, n,
-                     percent(means, n));
+  out += fmt::format("| left-out means inside their 90 % interval | {} of {} ({:.1f} %) |\n", means,
+                     n, percent(means, n));
   out += fmt::format("| single limbs inside theirs | {:.1f} % |\n",
                      100.0 * limbs / static_cast<double>(n));
   out += fmt::format("| median error | {:.1f} mm |\n", median(errors));
   out += fmt::format("| root mean square error | {:.1f} mm |\n", root_mean_square(errors));
   out += fmt::format("| median width of the interval for one limb | {:.0f} mm |\n", median(widths));
-  out += fmt::format("| factor on the spread, median over the folds | {:.2f} |\n", median(inflations));
+  out +=
+      fmt::format("| factor on the spread, median over the folds | {:.2f} |\n", median(inflations));
   out += fmt::format(
-      "\nThe peer is the plain pooled mean of the other studies of the same quantity; it exists for "
+      "\nThe peer is the plain pooled mean of the other studies of the same quantity; it exists "
+      "for "
       "{} means. There the median error is {:.1f} mm for the model and {:.1f} mm for the pooled "
       "mean (root mean square {:.1f} and {:.1f} mm).\n",
       peer.size(), median(with_peer), median(peer), root_mean_square(with_peer),
@@ -138,11 +141,11 @@ std::string validation_page(const limb::Atlas& atlas, const CrossValidation& val
       "pooled, mm | remark |\n| --- | --- | ---: | ---: | --- | --- | ---: | --- |\n";
   for (const HeldOut& h : worst) {
     const limb::NerveMeasure& measure = atlas.measures()[h.observation.measure];
-    out += fmt::format("| {} | {} | {:.1f} | {:.1f} | {:.0f} to {:.0f} | {} | {} | {} |\n", measure.id,
-                       h.observation.effect.study, h.observation.effect.mean_mm, h.predicted_mm,
-                       h.mean_low_mm, h.mean_high_mm, h.mean_covered() ? "yes" : "no",
-                       std::isnan(h.pooled_mm) ? "" : fmt::format("{:.1f}", h.pooled_mm),
-                       measure.note);
+    out += fmt::format(
+        "| {} | {} | {:.1f} | {:.1f} | {:.0f} to {:.0f} | {} | {} | {} |\n", measure.id,
+        h.observation.effect.study, h.observation.effect.mean_mm, h.predicted_mm, h.mean_low_mm,
+        h.mean_high_mm, h.mean_covered() ? "yes" : "no",
+        std::isnan(h.pooled_mm) ? "" : fmt::format("{:.1f}", h.pooled_mm), measure.note);
   }
   return out;
 }

@@ -66,13 +66,14 @@ std::string fitted_points(const limb::Atlas& fitted, const calibration::FitResul
 std::string fitted_measures(const limb::Atlas& fitted,
                             const std::vector<calibration::Reproduced>& reproduced) {
   std::string out =
-      "measure,model_mm,model_sd_mm,support,studies,pooled_mm,pooled_se_mm,limb_sd_mm,limb_sd_source\n";
+      "measure,model_mm,model_sd_mm,support,studies,pooled_mm,pooled_se_mm,limb_sd_mm,limb_sd_"
+      "source\n";
   for (const calibration::Reproduced& r : reproduced) {
-    out += fmt::format(
-        "{},{:.2f},{:.2f},{},{},{:.2f},{:.2f},{:.2f},{}\n", quoted(fitted.measures()[r.measure].id),
-        r.model_mm, r.model_sd_mm,
-        r.support == calibration::Support::tested ? "tested" : "free point", r.studies.size(),
-        r.pooled_mm, r.pooled_se_mm, r.limb_sd_mm, r.sd_printed ? "printed" : "imputed");
+    out += fmt::format("{},{:.2f},{:.2f},{},{},{:.2f},{:.2f},{:.2f},{}\n",
+                       quoted(fitted.measures()[r.measure].id), r.model_mm, r.model_sd_mm,
+                       r.support == calibration::Support::tested ? "tested" : "free point",
+                       r.studies.size(), r.pooled_mm, r.pooled_se_mm, r.limb_sd_mm,
+                       r.sd_printed ? "printed" : "imputed");
   }
   return out;
 }

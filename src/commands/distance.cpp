@@ -27,10 +27,10 @@ Expected<std::string> standard_name(const anatomy::Terms& terms, anatomy::TermKi
                                     std::vector<std::string>& assumptions) {
   const auto reading = terms.resolve(kind, typed);
   if (!reading) {
-    return std::unexpected(Error::input(
-        {option, fmt::format("'{}' is not a name of the tables", typed),
-         fmt::format("Perhaps one of these is meant: {}.",
-                     fmt::join(reading.error().nearest, "; "))}));
+    return std::unexpected(
+        Error::input({option, fmt::format("'{}' is not a name of the tables", typed),
+                      fmt::format("Perhaps one of these is meant: {}.",
+                                  fmt::join(reading.error().nearest, "; "))}));
   }
   if (reading->names.size() > 1) {
     return std::unexpected(

@@ -83,7 +83,8 @@ Json distance_json(const CommonOptions& common, Side side, const limb::DistanceA
 }
 
 std::string distance_text(Side side, const limb::DistanceAnswer& answer) {
-  std::string out = side_line(side) + ": points of the nerves from landmarks, anatomical position\n";
+  std::string out =
+      side_line(side) + ": points of the nerves from landmarks, anatomical position\n";
   using Align = TextTable::Align;
   std::string nerve;
   std::optional<TextTable> table;
@@ -109,8 +110,9 @@ std::string distance_text(Side side, const limb::DistanceAnswer& answer) {
                     fmt::format("{:.0f} to {:.0f}", figure.p05, figure.p95), kind_of(d)});
   }
   finish();
-  out += "\nA negative end of an interval lies on the other side of the landmark. --json has the\n"
-         "sources; endplate evidence shows the rows behind each figure.\n";
+  out +=
+      "\nA negative end of an interval lies on the other side of the landmark. --json has the\n"
+      "sources; endplate evidence shows the rows behind each figure.\n";
   for (const std::string& assumption : answer.assumptions) {
     const auto lines = wrap("assumed: " + assumption, 98);
     for (const std::string& line : lines) out += line + "\n";

@@ -26,7 +26,9 @@ std::vector<BrokenCase> broken_cases() {
   std::vector<BrokenCase> cases;
   const std::size_t columns = csv->header.size();
   for (std::size_t row = 0; row < csv->lines.size(); ++row) {
-    const auto cell = [&](std::size_t column) { return std::string(csv->cells[row * columns + column]); };
+    const auto cell = [&](std::size_t column) {
+      return std::string(csv->cells[row * columns + column]);
+    };
     cases.push_back({cell(0), cell(1), cell(2), cell(3)});
   }
   return cases;
