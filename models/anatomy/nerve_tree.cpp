@@ -46,8 +46,9 @@ Expected<NerveTree> NerveTree::from(const evidence::DataPackage& package) {
   for (const evidence::Row row : table) {
     const auto kind = kind_from(row.text("kind"));
     if (!kind) {
-      problems.push_back({place(row, "kind"), fmt::format("unknown kind '{}'", row.text("kind")),
-                          "Use root, trunk, division, cord, terminal, branch, motor or cutaneous."});
+      problems.push_back(
+          {place(row, "kind"), fmt::format("unknown kind '{}'", row.text("kind")),
+           "Use root, trunk, division, cord, terminal, branch, motor or cutaneous."});
       continue;
     }
     const auto [found, added] =
@@ -113,7 +114,8 @@ std::vector<NodeIndex> NerveTree::descendants(NodeIndex start) const {
   std::vector<NodeIndex> result;
   for (const NodeIndex index : order_) {
     const auto& parents = nodes_[index].parents;
-    below[index] = below[index] || std::ranges::any_of(parents, [&](NodeIndex p) { return below[p]; });
+    below[index] =
+        below[index] || std::ranges::any_of(parents, [&](NodeIndex p) { return below[p]; });
     if (below[index]) result.push_back(index);
   }
   return result;

@@ -15,8 +15,8 @@ struct Summary {
 // Of a normal distribution. sd >= 0.
 Summary summarise_normal(double mean, double sd);
 
-// Of a sample; percentiles by linear interpolation (type 7 of Hyndman and Fan, Am Stat 1996;50:361).
-// `values` must not be empty; the order of its elements does not matter.
+// Of a sample; percentiles by linear interpolation (type 7 of Hyndman and Fan, Am Stat
+// 1996;50:361). `values` must not be empty; the order of its elements does not matter.
 Summary summarise_sample(std::span<const double> values);
 
 }  // namespace endplate

@@ -24,7 +24,9 @@ Json envelope(std::string_view command, const CommonOptions& options, Side side,
 }
 
 Json to_json(const Summary& summary) {
-  const auto finite = [](double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); };
+  const auto finite = [](double value) {
+    return std::isfinite(value) ? Json(value) : Json(nullptr);
+  };
   return {{"mean", finite(summary.mean)},
           {"sd", finite(summary.sd)},
           {"p05", finite(summary.p05)},

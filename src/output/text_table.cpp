@@ -9,8 +9,8 @@ namespace {
 
 // Code points: the tables hold Latin text without combining marks.
 std::size_t display_width(const std::string& text) {
-  return static_cast<std::size_t>(
-      std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+  return static_cast<std::size_t>(std::ranges::count_if(
+      text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
 std::string pad(const std::string& text, std::size_t width, TextTable::Align align) {
@@ -52,7 +52,8 @@ std::string TextTable::to_string() const {
     auto& cells = wrapped.emplace_back();
     for (std::size_t i = 0; i < columns_.size(); ++i) {
       cells.push_back(wrap(row[i], columns_[i].widest));
-      for (const std::string& line : cells.back()) widths[i] = std::max(widths[i], display_width(line));
+      for (const std::string& line : cells.back())
+        widths[i] = std::max(widths[i], display_width(line));
     }
   }
 
@@ -72,7 +73,8 @@ std::string TextTable::to_string() const {
     std::size_t height = 1;
     for (const Cell& cell : row) height = std::max(height, cell.size());
     for (std::size_t line = 0; line < height; ++line) {
-      write_line([&](std::size_t i) { return line < row[i].size() ? row[i][line] : std::string(); });
+      write_line(
+          [&](std::size_t i) { return line < row[i].size() ? row[i][line] : std::string(); });
     }
   }
   return out;
