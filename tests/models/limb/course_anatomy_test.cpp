@@ -322,6 +322,7 @@ TEST_CASE("ramus palmaris nervi ulnaris stays palmar to the ulnar nerve",
   const TestCourse palmar("pcbu");
   const SegmentPoint crease = palmar.at_level(hand, 0.0);
   CHECK(crease.x_mm > TestCourse("ulnar").at_level(hand, 0.0).x_mm + 2.0);
+  CHECK(crease.x_mm > 12.0);
   CHECK(crease.z_mm < landmark("scaphoid tubercle", hand).z_mm);
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 // Nerve courses of the atlas, looked at by structure and level.
+#include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
 #include <string_view>
