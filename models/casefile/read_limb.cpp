@@ -56,6 +56,7 @@ void read_measured(ObjectReader& object, Limb& limb) {
     const auto value = object.number(key, kShortest_mm, kLongest_mm, "mm");
     const auto name = measure_name(key, object.place_of(key), object.reading());
     if (!name || !value) continue;
+    limb.measured_as.emplace(*name, key);
     if (!limb.measured_mm.emplace(*name, *value).second) {
       object.add(key, fmt::format("{} is given twice", *name), "Keep the one that is right.");
     }

@@ -125,7 +125,10 @@ Expected<Observation> observe(const casefile::Limb& limb, const MeasureVocabular
     observer.add("/limb/stature_mm", Eigen::VectorXd::Unit(variables, 0), *limb.stature_mm);
   }
   for (const auto& [name, value_mm] : limb.measured_mm) {
-    const std::string place = "/limb/measured/" + escaped(name);
+    // The name as the case file has it, which may be another than the standard one.
+    const auto written = limb.measured_as.find(name);
+    const std::string place =
+        "/limb/measured/" + escaped(written == limb.measured_as.end() ? name : written->second);
     if (const Measure* measure = vocabulary.find(name)) {
       observer.add(place, measure->weights, value_mm);
     } else {

@@ -51,14 +51,16 @@ TEST_CASE("a share is a fraction in every table", "[evidence]") {
   }
 }
 
-TEST_CASE("every row with a source has a provenance and a study", "[evidence]") {
+TEST_CASE("every row with a source has a provenance, and a published one its study", "[evidence]") {
   for (const auto& [name, table] : shipped().tables()) {
     if (!table.has_column("source")) continue;
+    CAPTURE(name);
     REQUIRE(table.has_column("provenance"));
-    REQUIRE(table.has_column("study"));
+    // Tables of rules and names cite common practice or other tables, not a paper of their own.
+    if (table.has_column("doi_or_pmid")) REQUIRE(table.has_column("study"));
     for (const auto row : table) {
       CHECK_FALSE(row.text("provenance").empty());
-      CHECK_FALSE(row.text("study").empty());
+      if (table.has_column("study")) CHECK_FALSE(row.text("study").empty());
     }
   }
 }
