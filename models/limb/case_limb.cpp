@@ -1,52 +1,81 @@
 #include "models/limb/case_limb.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include "models/limb/case_limb_parts.hpp"
+
 namespace endplate::limb {
 
-// Provisional lengths, so that the commands can be built before the fitted limb lands.
-Expected<CaseLimb> CaseLimb::from(const evidence::DataPackage&, const anatomy::NerveTree& tree,
-                                  const casefile::Limb&) {
-  CaseLimb limb;
-  limb.tree_ = &tree;
-  limb.metrics_.length_mm.resize(tree.size());
-  limb.metrics_.leaves_parent_at_mm.resize(tree.size());
-  for (anatomy::NodeIndex i = 0; i < tree.size(); ++i) {
-    using enum anatomy::NodeKind;
-    const auto& node = tree.node(i);
-    const double length = node.kind == terminal ? 400.0 : node.kind == cutaneous ? 120.0 : 40.0;
-    limb.metrics_.length_mm[i] = length;
-  }
-  for (anatomy::NodeIndex i = 0; i < tree.size(); ++i) {
-    const auto& children = tree.node(i).children;
-    for (std::size_t k = 0; k < children.size(); ++k) {
-      const auto& parents = tree.node(children[k]).parents;
-      auto& leaves = limb.metrics_.leaves_parent_at_mm[children[k]];
-      leaves.resize(parents.size());
-      for (std::size_t p = 0; p < parents.size(); ++p) {
-        if (parents[p] == i) {
-          leaves[p] = limb.metrics_.length_mm[i] * static_cast<double>(k + 1) /
-                      static_cast<double>(children.size());
-        }
-      }
+Expected<CaseLimb> CaseLimb::from(const evidence::DataPackage& package,
+                                  const anatomy::NerveTree& tree, const casefile::Limb& limb) {
+  auto atlas = package.tables().contains("fitted_points") ? Atlas::fitted(package)
+                                                          : Atlas::unfitted(package);
+  if (!atlas) return std::unexpected(std::move(atlas.error()));
+  auto routes = read_nerve_routes(package, tree);
+  if (!routes) return std::unexpected(std::move(routes.error()));
+  auto size = LimbSize::from(package, limb);
+  if (!size) return std::unexpected(std::move(size.error()));
+  const auto adults = LimbSize::from(package, {});
+  if (!adults) return std::unexpected(adults.error());
+
+  const SegmentFrames frames(size->mean_scale());
+  const auto spread = CaseLimbSpread::from(package, *atlas, *adults);
+  auto layout = NerveRouteLayout::lay_out(*routes, tree, package, *atlas, frames, spread);
+  if (!layout) return std::unexpected(std::move(layout.error()));
+
+  std::vector<std::string> assumptions = size->assumptions();
+  std::size_t assumed = 0;
+  std::size_t all = 0;
+  for (const NerveRoute& route : *routes) {
+    for (const Departure& departure : route.departures) {
+      ++all;
+      if (departure.provenance == evidence::Provenance::assumed) ++assumed;
     }
   }
-  return limb;
+  assumptions.push_back(
+      fmt::format("{} of the {} places where a nerve leaves another, or the lengths beyond them, "
+                  "are not published and assumed from their neighbours and textbook order",
+                  assumed, all));
+
+  CaseLimb result;
+  const std::vector<Level>& levels = layout->levels();
+  std::vector<double> levels_mm;
+  for (const Level& level : levels) levels_mm.push_back(level.arc_mm);
+  layout->measure(levels_mm, layout->lengths_mm(), result.metrics_);
+  result.parts_ = std::make_shared<const Parts>(Parts{&tree, std::move(*atlas), std::move(*size),
+                                                      frames, std::move(*routes),
+                                                      std::move(*layout), std::move(assumptions)});
+  return result;
 }
 
-std::vector<anatomy::NerveMetrics> CaseLimb::sample(int count, std::uint64_t) const {
-  return std::vector<anatomy::NerveMetrics>(static_cast<std::size_t>(count), metrics_);
+const std::vector<std::string>& CaseLimb::assumptions() const {
+  return parts_->assumptions;
 }
 
-Expected<anatomy::Lesion> CaseLimb::place(const std::string& nerve, const casefile::Place&) const {
-  const auto index = tree_->find(nerve);
-  if (!index) {
-    return std::unexpected(
-        Error::input({"/injuries", "unknown nerve " + nerve, "Use a standard term."}));
+std::vector<std::string> CaseLimb::sources(anatomy::NodeIndex nerve) const {
+  const NerveRoute& route = parts_->routes.at(nerve);
+  std::set<std::string> rows(route.rows.begin(), route.rows.end());
+  std::set<std::string> points;
+  const auto take = [&](const std::optional<RoutePlace>& place) {
+    if (!place) return;
+    points.insert(place->at);
+    points.insert(place->toward);
+  };
+  for (const Departure& departure : route.departures) {
+    rows.insert(departure.rows.begin(), departure.rows.end());
+    take(departure.place);
   }
-  return anatomy::Lesion{{*index, metrics_.length_mm[*index] / 3.0}, 5.0, false, "provisional"};
-}
-
-std::vector<std::string> CaseLimb::sources(anatomy::NodeIndex) const {
-  return {};
+  take(route.ends);
+  for (const NerveMeasure& measure : parts_->atlas.measures()) {
+    const auto& on_course = parts_->atlas.courses()[measure.course].points;
+    if (!measure.point || !points.contains(on_course[*measure.point].id)) continue;
+    for (const MeasureRow& row : measure.rows) rows.insert(row.row);
+  }
+  return {rows.begin(), rows.end()};
 }
 
 }  // namespace endplate::limb

@@ -1,6 +1,7 @@
 #pragma once
-// The limb of one case in the anatomical position, as lengths along its nerves.
+// The limb of one case in the anatomical position, as lengths along its nerves. Both sides alike.
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -18,22 +19,36 @@ class CaseLimb {
   static Expected<CaseLimb> from(const evidence::DataPackage& package,
                                  const anatomy::NerveTree& tree, const casefile::Limb& limb);
 
-  // Of the mean limb.
+  // Of the mean limb: that of the case's mean size with every branch at its mean level.
   const anatomy::NerveMetrics& metrics() const { return metrics_; }
-  // Of sampled limbs; the same seed gives the same limbs whatever the number asked for.
+
+  // Of sampled limbs; limb i depends on the seed and i alone, whatever the number asked for. A limb
+  // differs from the mean one by its size (LimbSize::sample), by the levels of its branches and by
+  // the lengths of those off the courses. Levels vary by the published spread of distances and the
+  // fit's uncertainty; neighbours on a course move together (correlation exp(-d / 100 mm), assumed)
+  // and keep their order.
   std::vector<anatomy::NerveMetrics> sample(int count, std::uint64_t seed) const;
-  // Where an injury of a case file lies on the tree. A place outside the nerve or its segment is
-  // refused with the range that would be accepted.
+
+  // Where an injury of a case file lies on the tree, on the mean limb. A place outside the nerve or
+  // its segment is refused with the range that would be accepted. Problems stand at "at": the
+  // caller knows of which injury.
   Expected<anatomy::Lesion> place(const std::string& nerve, const casefile::Place& at) const;
+
+  // The same place in each of the limbs of sample(): mm from the start of its nerve. An offset from
+  // a landmark stays what was measured on the patient, whatever the size of the limb.
+  Expected<std::vector<double>> sample_places_mm(const std::string& nerve,
+                                                 const casefile::Place& at, int count,
+                                                 std::uint64_t seed) const;
+
   // What was not given and therefore taken, in words.
-  const std::vector<std::string>& assumptions() const { return assumptions_; }
+  const std::vector<std::string>& assumptions() const;
   // Ids of the published rows behind the position of a nerve's beginning and end.
   std::vector<std::string> sources(anatomy::NodeIndex nerve) const;
 
  private:
-  const anatomy::NerveTree* tree_ = nullptr;
+  struct Parts;  // shared: a case's limb never changes
+  std::shared_ptr<const Parts> parts_;
   anatomy::NerveMetrics metrics_;
-  std::vector<std::string> assumptions_;
 };
 
 }  // namespace endplate::limb

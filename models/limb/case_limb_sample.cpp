@@ -1,0 +1,135 @@
+#include <Random123/philox.h>
+
+#include <Random123/boxmuller.hpp>
+#include <algorithm>
+#include <cmath>
+
+#include "models/limb/case_limb.hpp"
+#include "models/limb/case_limb_parts.hpp"
+
+namespace endplate::limb {
+namespace {
+
+// Keeps these random numbers apart from those of other questions asked with the same seed.
+constexpr std::uint64_t kStream = 0x726f757465730001;
+
+// Along a nerve, how far apart two levels are when what moves one hardly moves the other; assumed.
+constexpr double kMovesTogether_mm = 100.0;
+
+// Standard normal numbers of limb i, by their place in its sequence.
+class LimbNormals {
+ public:
+  LimbNormals(std::uint64_t seed, int limb) : key_{{seed, kStream}}, limb_(limb) {}
+
+  double next() {
+    if (used_ == 4) {
+      const auto words = philox_({{static_cast<std::uint64_t>(limb_), block_++, 0, 0}}, key_);
+      const auto first = r123::boxmuller(words[0], words[1]);
+      const auto second = r123::boxmuller(words[2], words[3]);
+      normals_[0] = first.x;
+      normals_[1] = first.y;
+      normals_[2] = second.x;
+      normals_[3] = second.y;
+      used_ = 0;
+    }
+    return normals_[used_++];
+  }
+
+ private:
+  r123::Philox4x64 philox_;
+  r123::Philox4x64::key_type key_;
+  int limb_;
+  std::uint64_t block_ = 0;
+  std::size_t used_ = 4;
+  double normals_[4] = {};
+};
+
+// Lengths of a limb against those of the mean one.
+Eigen::Vector3d ratio_of(const SegmentScale& limb, const SegmentScale& mean) {
+  return {limb.arm / mean.arm, limb.forearm / mean.forearm, limb.hand / mean.hand};
+}
+
+}  // namespace
+
+std::vector<anatomy::NerveMetrics> CaseLimb::sample(int count, std::uint64_t seed) const {
+  const std::vector<Level>& levels = parts_->layout.levels();
+  const std::vector<double>& lengths = parts_->layout.lengths_mm();
+  std::vector<double> correlation(levels.size(), 0.0);  // with the level before, on its course
+  for (std::size_t k = 1; k < levels.size(); ++k) {
+    if (levels[k].course != levels[k - 1].course) continue;
+    correlation[k] = std::exp((levels[k - 1].arc_mm - levels[k].arc_mm) / kMovesTogether_mm);
+  }
+  // Log-normal, so that no length is negative, with the mean kept.
+  std::vector<double> log_sd(lengths.size(), 0.0);
+  for (std::size_t node = 0; node < lengths.size(); ++node) {
+    if (lengths[node] <= 0.0) continue;
+    const double variation = parts_->layout.length_sds_mm()[node] / lengths[node];
+    log_sd[node] = std::sqrt(std::log1p(variation * variation));
+  }
+
+  const std::vector<SizedLimb> sizes = parts_->size.sample(count, seed);
+  std::vector<anatomy::NerveMetrics> limbs(sizes.size(), metrics_);
+  std::vector<double> levels_mm(levels.size());
+  std::vector<double> lengths_mm(lengths.size());
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    const Eigen::Vector3d ratio = ratio_of(sizes[i].scale, parts_->frames.scale());
+    LimbNormals normals(seed, static_cast<int>(i));
+    double moved = 0.0;
+    std::size_t course_start = 0;
+    for (std::size_t k = 0; k < levels.size(); ++k) {
+      const double rho = correlation[k];
+      moved = rho * moved + std::sqrt(1.0 - rho * rho) * normals.next();
+      const double scale = ratio[static_cast<Eigen::Index>(levels[k].segment)];
+      levels_mm[k] = std::max(0.0, levels[k].parts_mm.dot(ratio) + scale * levels[k].sd_mm * moved);
+      const bool last = k + 1 == levels.size() || levels[k + 1].course != levels[k].course;
+      if (!last) continue;
+      std::sort(levels_mm.begin() + static_cast<std::ptrdiff_t>(course_start),
+                levels_mm.begin() + static_cast<std::ptrdiff_t>(k + 1));
+      course_start = k + 1;
+    }
+    for (std::size_t node = 0; node < lengths.size(); ++node) {
+      if (lengths[node] <= 0.0) continue;
+      const auto segment = static_cast<Eigen::Index>(parts_->layout.length_segment(node));
+      const double sd = log_sd[node];
+      lengths_mm[node] =
+          ratio[segment] * lengths[node] * std::exp(sd * normals.next() - 0.5 * sd * sd);
+    }
+    parts_->layout.measure(levels_mm, lengths_mm, limbs[i]);
+  }
+  return limbs;
+}
+
+Expected<std::vector<double>> CaseLimb::sample_places_mm(const std::string& nerve,
+                                                         const casefile::Place& at, int count,
+                                                         std::uint64_t seed) const {
+  const auto lesion = place(nerve, at);
+  if (!lesion) return std::unexpected(lesion.error());
+  const double mean_mm = lesion->at.from_start_mm;
+  std::vector<double> places_mm;
+  if (const auto* landmark = std::get_if<casefile::AtLandmark>(&at)) {
+    // The landmark's level grows with the limb, the offset from it does not.
+    const Stretch stretch = *parts_->layout.stretch(lesion->at.nerve);
+    const std::vector<Level>& levels = parts_->layout.levels();
+    const double sign = landmark->toward == casefile::Toward::distal ? 1.0 : -1.0;
+    const double arc_mm = levels[stretch.from].arc_mm + mean_mm;
+    const CaseLimbCourse& course = parts_->layout.courses()[stretch.course];
+    const Eigen::Vector3d from_start = course.parts_at(arc_mm) - levels[stretch.from].parts_mm;
+    const auto segment =
+        static_cast<Eigen::Index>(segment_of(course.position_at(arc_mm), parts_->frames));
+    for (const SizedLimb& limb : parts_->size.sample(count, seed)) {
+      const Eigen::Vector3d ratio = ratio_of(limb.scale, parts_->frames.scale());
+      const double offset = sign * landmark->offset_mm * (1.0 - ratio[segment]);
+      places_mm.push_back(std::max(0.0, from_start.dot(ratio) + offset));
+    }
+  } else if (std::holds_alternative<casefile::AtBranch>(at)) {
+    places_mm.assign(static_cast<std::size_t>(std::max(0, count)), mean_mm);
+  } else {
+    const double share = mean_mm / metrics_.length_mm[lesion->at.nerve];
+    for (const anatomy::NerveMetrics& limb : sample(count, seed)) {
+      places_mm.push_back(share * limb.length_mm[lesion->at.nerve]);
+    }
+  }
+  return places_mm;
+}
+
+}  // namespace endplate::limb
