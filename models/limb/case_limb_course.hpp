@@ -22,6 +22,7 @@ class CaseLimbCourse {
   // How much of the course up to there lies in the arm, the forearm and the hand, mm. Another limb
   // of the same shape is long: the sum of these, each times its segment's ratio of lengths.
   Eigen::Vector3d parts_at(double arc_mm) const;
+  const Eigen::Vector3d& total_parts_mm() const { return parts_.back(); }
 
  private:
   geometry::CubicSpline curve_;

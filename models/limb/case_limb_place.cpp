@@ -5,8 +5,8 @@
 #include <variant>
 
 #include "models/limb/case_limb.hpp"
-#include "models/limb/case_limb_parts.hpp"
 #include "models/limb/case_limb_landmark.hpp"
+#include "models/limb/case_limb_parts.hpp"
 
 namespace endplate::limb {
 namespace {

@@ -49,6 +49,15 @@ Eigen::Vector3d ratio_of(const SegmentScale& limb, const SegmentScale& mean) {
   return {limb.arm / mean.arm, limb.forearm / mean.forearm, limb.hand / mean.hand};
 }
 
+// Gives the values of these levels back to them in ascending order.
+void put_in_order(const std::vector<std::size_t>& levels, std::vector<double>& values) {
+  std::vector<double> sorted;
+  sorted.reserve(levels.size());
+  for (const std::size_t level : levels) sorted.push_back(values[level]);
+  std::ranges::sort(sorted);
+  for (std::size_t k = 0; k < levels.size(); ++k) values[levels[k]] = sorted[k];
+}
+
 }  // namespace
 
 std::vector<anatomy::NerveMetrics> CaseLimb::sample(int count, std::uint64_t seed) const {
@@ -71,21 +80,25 @@ std::vector<anatomy::NerveMetrics> CaseLimb::sample(int count, std::uint64_t see
   std::vector<anatomy::NerveMetrics> limbs(sizes.size(), metrics_);
   std::vector<double> levels_mm(levels.size());
   std::vector<double> lengths_mm(lengths.size());
+  std::vector<std::size_t> ordered;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
     const Eigen::Vector3d ratio = ratio_of(sizes[i].scale, parts_->frames.scale());
     LimbNormals normals(seed, static_cast<int>(i));
     double moved = 0.0;
-    std::size_t course_start = 0;
+    ordered.clear();
     for (std::size_t k = 0; k < levels.size(); ++k) {
       const double rho = correlation[k];
       moved = rho * moved + std::sqrt(1.0 - rho * rho) * normals.next();
-      const double scale = ratio[static_cast<Eigen::Index>(levels[k].segment)];
-      levels_mm[k] = std::max(0.0, levels[k].parts_mm.dot(ratio) + scale * levels[k].sd_mm * moved);
-      const bool last = k + 1 == levels.size() || levels[k + 1].course != levels[k].course;
+      const Level& level = levels[k];
+      const double length_mm = parts_->layout.courses()[level.course].total_parts_mm().dot(ratio);
+      const double scale = ratio[static_cast<Eigen::Index>(level.segment)];
+      levels_mm[k] =
+          std::clamp(level.parts_mm.dot(ratio) + scale * level.sd_mm * moved, 0.0, length_mm);
+      if (level.in_order) ordered.push_back(k);
+      const bool last = k + 1 == levels.size() || levels[k + 1].course != level.course;
       if (!last) continue;
-      std::sort(levels_mm.begin() + static_cast<std::ptrdiff_t>(course_start),
-                levels_mm.begin() + static_cast<std::ptrdiff_t>(k + 1));
-      course_start = k + 1;
+      put_in_order(ordered, levels_mm);
+      ordered.clear();
     }
     for (std::size_t node = 0; node < lengths.size(); ++node) {
       if (lengths[node] <= 0.0) continue;

@@ -164,8 +164,13 @@ class RouteSurveyor {
       if (const auto fit = fit_sd_mm_.find(place.at); fit != fit_sd_mm_.end()) {
         variance += fit->second * fit->second;
       }
-      // What is only known to lie between two points lies anywhere between them.
-      if (provenance == evidence::Provenance::assumed) variance += gap_mm * gap_mm / 12.0;
+      // What is only known to lie between two points lies anywhere up to the nearer of them, or as
+      // far on the other side. The middle of a skin area is no such place but a convention.
+      if (provenance == evidence::Provenance::assumed &&
+          tree_.node(node).kind != anatomy::NodeKind::cutaneous) {
+        const double either_side_mm = gap_mm * std::min(place.fraction, 1.0 - place.fraction);
+        variance += either_side_mm * either_side_mm / 3.0;
+      }
       result.sd_mm = std::sqrt(variance);
     }
     const auto same = std::ranges::find_if(layout_.levels_, [&](const Level& other) {
@@ -203,10 +208,14 @@ class RouteSurveyor {
       if (!stretch) continue;
       stretch->from = place_of[stretch->from];
       stretch->to = place_of[stretch->to];
+      layout_.levels_[stretch->from].in_order = true;
+      if (stretch->follows) layout_.levels_[stretch->to].in_order = true;
     }
     for (auto& leavings : layout_.leavings_) {
       for (auto& leaving : leavings) {
-        if (leaving.level) leaving.level = place_of[*leaving.level];
+        if (!leaving.level) continue;
+        leaving.level = place_of[*leaving.level];
+        layout_.levels_[*leaving.level].in_order = true;
       }
     }
   }

@@ -23,6 +23,9 @@ struct Level {
   Eigen::Vector3d parts_mm = Eigen::Vector3d::Zero();  // of it in arm, forearm and hand
   Segment segment = Segment::humerus;
   double sd_mm = 0.0;  // between limbs of one size, and of the fit
+  // Something leaves here, or a nerve that follows the course ends: such levels keep their order in
+  // every limb. Where a branch running beside the course ends is no part of that order.
+  bool in_order = false;
 };
 
 // The stretch of a course that a nerve follows, or beside which a branch runs.
