@@ -51,7 +51,7 @@ struct Limb {
   std::optional<double> stature_mm;
   std::map<std::string, double> measured_mm;       // by the name of the measure
   std::map<std::string, std::string> measured_as;  // by the same: the name as it was written
-  std::map<std::string, double> pose_deg;     // by joint, "elbow_flexion_deg"
+  std::map<std::string, double> pose_deg;          // by joint, "elbow_flexion_deg"
 };
 
 enum class Mechanism {
