@@ -52,7 +52,7 @@ Expected<Lesion> CaseLimb::place(const std::string& nerve, const casefile::Place
       }
     }
     const double length_mm = metrics_.length_mm[*node];
-    if (!(branch->from_origin_mm >= 0.0 && branch->from_origin_mm <= length_mm)) {
+    if (branch->from_origin_mm < 0.0 || branch->from_origin_mm > length_mm) {
       return refuse(fmt::format("{:.0f} mm from its origin lies beyond the '{}', which is about "
                                 "{:.0f} mm long in this limb",
                                 branch->from_origin_mm, branch->branch, length_mm),

@@ -141,8 +141,7 @@ Expected<Answer> run(const CommonOptions& options) {
 
 void register_check(Registry& registry) {
   registry.add_command(
-      "check", "is this case file valid; every problem at once, each with its place and its mend",
-      true, run);
+      "check", "is this case file valid: every problem with its place and its mend", true, run);
 }
 
 }  // namespace endplate::cli

@@ -27,8 +27,7 @@ Expected<Answer> run(const CommonOptions& options) {
 
 void register_recovery(Registry& registry) {
   registry.add_command("recovery",
-                       "what to decide next and by when; when, and with what chance, each muscle "
-                       "and skin area is reinnervated",
+                       "what to decide next and by when; when each muscle and area may return",
                        true, run);
 }
 

@@ -1,5 +1,7 @@
 // Pooling against R's metafor (Viechtbauer W, J Stat Softw 2010;36(3)), on a published data set and
 // on every quantity of our own tables that two or more studies report.
+#include <unistd.h>
+
 #include <array>
 #include <catch2/catch.hpp>
 #include <cmath>
@@ -62,7 +64,7 @@ std::optional<Reference> ask_r(const std::vector<std::vector<Effect>>& effects,
                                const std::vector<std::vector<Count>>& counts) {
   if (std::system("Rscript --vanilla -e 'library(metafor)' >/dev/null 2>&1") != 0) return {};
   const fs::path folder =
-      fs::temp_directory_path() / ("endplate_metafor_" + std::to_string(std::rand()));
+      fs::temp_directory_path() / ("endplate_metafor_" + std::to_string(getpid()));
   fs::create_directories(folder);
   {
     std::ofstream file(folder / "effects.csv");

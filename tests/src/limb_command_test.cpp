@@ -1,3 +1,5 @@
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <filesystem>
@@ -30,7 +32,8 @@ class CaseFile {
  public:
   explicit CaseFile(const std::string& text)
       : path_(std::filesystem::temp_directory_path() /
-              ("endplate-limb-test-" + std::to_string(std::hash<std::string>{}(text)) + ".json")) {
+              ("endplate-limb-test-" + std::to_string(getpid()) + "-" +
+               std::to_string(std::hash<std::string>{}(text)) + ".json")) {
     std::ofstream(path_) << text;
   }
   ~CaseFile() { std::filesystem::remove(path_); }

@@ -1,4 +1,6 @@
 // The recovery command from case file to both answers.
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
@@ -20,7 +22,8 @@ struct Ran {
 };
 
 Ran recovery(const Json& patient, std::vector<std::string> more) {
-  const auto path = std::filesystem::temp_directory_path() / "endplate_recovery_test_case.json";
+  const auto path = std::filesystem::temp_directory_path() /
+                    ("endplate_recovery_test_" + std::to_string(getpid()) + ".json");
   std::ofstream(path) << patient.dump();
   std::vector<std::string> words{"endplate", "recovery", path.string()};
   words.insert(words.end(), more.begin(), more.end());

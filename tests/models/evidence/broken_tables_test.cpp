@@ -1,5 +1,7 @@
 // One broken table a defect: fixtures/broken_tables/defects, with the expected place and words in
 // expected.csv. Each stands in for points.csv of the small package beside it.
+#include <unistd.h>
+
 #include <fmt/format.h>
 
 #include <catch2/catch.hpp>
@@ -40,7 +42,7 @@ std::string replaced(const std::string& text, const std::string& from, const std
 struct Folder {
   fs::path path;
   explicit Folder(const std::string& name)
-      : path(fs::temp_directory_path() / fmt::format("endplate_{}_{}", name, std::rand())) {
+      : path(fs::temp_directory_path() / fmt::format("endplate_{}_{}", name, getpid())) {
     fs::create_directories(path);
     for (const char* file : {"datapackage.json", "nerves.csv", "points.csv"}) {
       fs::copy_file(kFixtures / file, path / file, fs::copy_options::overwrite_existing);

@@ -1,3 +1,5 @@
+#include <unistd.h>
+
 #include "models/limb/size_prior.hpp"
 
 #include <cmath>
@@ -44,7 +46,8 @@ std::map<std::string, evidence::Row> ledger_rows() {
 Expected<SizePrior> with_changed(const std::string& file,
                                  const std::function<std::string(std::string)>& change) {
   namespace fs = std::filesystem;
-  const fs::path copy = fs::temp_directory_path() / "endplate-size-prior-test";
+  const fs::path copy =
+      fs::temp_directory_path() / ("endplate_size_prior_test_" + std::to_string(getpid()));
   fs::remove_all(copy);
   fs::copy(ENDPLATE_SOURCE_DIR "/datasets", copy, fs::copy_options::recursive);
   std::ostringstream text;
