@@ -130,8 +130,8 @@ Forecast forecast(const ForecastQuestion& question) {
   const auto courses_of = [&](std::size_t t) {
     Courses courses(n);
     for (std::size_t i = 0; i < n; ++i) {
-      courses[i] = models[t].course(patients[i], static_cast<std::uint32_t>(i),
-                                    (*question.limbs)[i % question.limbs->size()], draws);
+      courses[i] =
+          models[t].course(patients[i], static_cast<std::uint32_t>(i), question.limb(i), draws);
     }
     return courses;
   };

@@ -32,6 +32,9 @@ enum class Component {
 
 struct LesionModel {
   anatomy::Lesion lesion;
+  // The lesion's place in each of ForecastQuestion::limbs, mm from the start of its nerve. Empty:
+  // that of `lesion` in every limb.
+  std::vector<double> places_mm;
   std::array<double, 3> chance{};  // of block, growth, none without repair; sums to 1
   bool partial_growth = false;     // Sunderland 3: growth that stays partial
   bool repaired = false;
@@ -59,6 +62,10 @@ struct ForecastQuestion {
   std::vector<Finding> findings;
   std::optional<double> age_years;
   std::uint64_t seed = 1;
+
+  const anatomy::NerveMetrics& limb(std::size_t patient) const {
+    return (*limbs)[patient % limbs->size()];
+  }
 };
 
 struct UsefulChance {

@@ -18,6 +18,11 @@ double with_odds(double chance, double factor) {
   return odds / (1.0 + odds);
 }
 
+double place_mm(const LesionModel& model, std::size_t patient) {
+  return model.places_mm.empty() ? model.lesion.at.from_start_mm
+                                 : model.places_mm[patient % model.places_mm.size()];
+}
+
 bool same_nodes(const Path& a, const Path& b) {
   return a.nodes == b.nodes;
 }
@@ -64,7 +69,8 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
         lesion.ready_days = lesion.crossing_days;
       }
       const double shift = model.lesion.sd_mm * draws.normals(i, Streams::kLesionPlace + k)[0];
-      lesion.from_start_mm = std::max(0.0, model.lesion.at.from_start_mm + shift);
+      lesion.from_start_mm = std::clamp(place_mm(model, i) + shift, 0.0,
+                                        question.limb(i).length_mm[model.lesion.at.nerve]);
       patient.lesions.push_back(lesion);
     }
   }

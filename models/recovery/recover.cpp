@@ -57,7 +57,9 @@ class Recovery {
     if (const auto placed = place_lesions(); !placed) return std::unexpected(placed.error());
     find_targets();
     decide();
-    if (answer_.no_forecast.empty()) run_forecast();
+    if (answer_.no_forecast.empty()) {
+      if (const auto run = run_forecast(); !run) return std::unexpected(run.error());
+    }
     cite();
     return std::move(answer_);
   }
@@ -108,7 +110,7 @@ class Recovery {
         operations_.push_back(operation_on(patient_, injury));
         continue;
       }
-      auto lesion = limb_.place(injury.nerve, *injury.at);
+      auto lesion = limb_.place_injury(injury, k);
       if (!lesion) return std::unexpected(lesion.error());
       shown.place = lesion->words;
       if (shown.nerve.empty()) shown.nerve = tree_.node(lesion->at.nerve).name;
@@ -222,12 +224,19 @@ class Recovery {
     }
   }
 
-  void run_forecast() {
-    const auto limbs = limb_.sample(std::min(options_.samples, kMostLimbs), options_.seed);
+  std::expected<void, Error> run_forecast() {
+    const int count = std::min(options_.samples, kMostLimbs);
+    const auto limbs = limb_.sample(count, options_.seed);
     ForecastQuestion question;
     question.tree = &tree_;
     question.parameters = &parameters_;
     question.limbs = &limbs;
+    for (std::size_t k = 0; k < models_.size(); ++k) {
+      const casefile::Injury& injury = patient_.injuries[k];
+      auto places = limb_.sample_places_mm(injury.nerve, *injury.at, count, options_.seed);
+      if (!places) return std::unexpected(places.error());
+      models_[k].places_mm = std::move(*places);
+    }
     question.samples = static_cast<std::size_t>(options_.samples);
     question.targets = targets_;
     question.lesions = models_;
@@ -267,6 +276,7 @@ class Recovery {
     const double today = std::max(0.0, days_between(day_zero_, options_.today));
     time_operation(question, today);
     answer_.tinel = tinel_schedule(question, result, std::max(today, 30.0));
+    return {};
   }
 
   void time_operation(const ForecastQuestion& question, double today_days) {

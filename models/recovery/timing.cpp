@@ -24,8 +24,8 @@ double mean_useful(const ForecastQuestion& question) {
     double useful = 0.0;
     double total = 0.0;
     for (std::size_t i = 0; i < patients.size(); ++i) {
-      const Course course = model.course(patients[i], static_cast<std::uint32_t>(i),
-                                         (*question.limbs)[i % question.limbs->size()], draws);
+      const Course course =
+          model.course(patients[i], static_cast<std::uint32_t>(i), question.limb(i), draws);
       if (course.state == Course::State::not_below) continue;
       total += 1.0;
       if (course.state != Course::State::growth) continue;

@@ -49,8 +49,7 @@ TinelSchedule tinel_schedule(const ForecastQuestion& question, const Forecast& f
   std::vector<Course> courses(n);
   std::vector<double> weights(n);
   for (std::size_t i = 0; i < n; ++i) {
-    courses[i] = model.course(patients[i], static_cast<std::uint32_t>(i),
-                              (*question.limbs)[i % question.limbs->size()], draws);
+    courses[i] = model.course(patients[i], static_cast<std::uint32_t>(i), question.limb(i), draws);
     if (courses[i].state == Course::State::growth) weights[i] = forecast.weights[i];
   }
   std::vector<double> advance(n);

@@ -55,6 +55,25 @@ TEST_CASE("a target's dates do not depend on which other targets are asked for",
   CHECK(all.of(a, "EI").first_movement_days->p50 == b.targets[0].first_movement_days->p50);
 }
 
+// A lesion that moves with the limb keeps its share of the way; one that stays where it was in the
+// mean limb does not.
+TEST_CASE("the lesion lies at its own place in every sampled limb", "[recovery]") {
+  Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0)});
+  anatomy::NerveMetrics twice = asked.limbs.front();
+  for (double& mm : twice.length_mm) mm *= 2.0;
+  for (auto& leaves : twice.leaves_parent_at_mm) {
+    for (double& mm : leaves) mm *= 2.0;
+  }
+  asked.limbs.push_back(twice);
+  asked.question.lesions.front().places_mm = {180.0, 360.0};
+  const auto moved = asked.of(recovery::forecast(asked.question), "BR").distance_mm;
+  CHECK(moved.p95 == Approx(2.0 * moved.p05));
+  asked.question.lesions.front().places_mm.clear();
+  const auto stayed = asked.of(recovery::forecast(asked.question), "BR").distance_mm;
+  CHECK(stayed.p05 == Approx(moved.p05));
+  CHECK(stayed.p95 == Approx(moved.p95 + 180.0));
+}
+
 TEST_CASE("axons that grow reach the nearer muscle first", "[recovery]") {
   const Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0)});
   const auto result = recovery::forecast(asked.question);
