@@ -23,14 +23,6 @@ std::optional<Extent> extent_given(const Injury& injury) {
   return std::nullopt;
 }
 
-// The limb may name the place of a problem within the injury; otherwise it is the injury's place.
-Error at_injury(Error error, const std::string& pointer) {
-  for (Problem& problem : error.problems) {
-    if (!problem.place.starts_with(pointer)) problem.place = pointer + "/at";
-  }
-  return error;
-}
-
 }  // namespace
 
 Expected<CaseInjuries> case_injuries(const casefile::Case& patient, const anatomy::Anatomy& anatomy,
@@ -62,8 +54,8 @@ Expected<CaseInjuries> case_injuries(const casefile::Case& patient, const anatom
                                 "or a branch. The most "
                                 "proximal muscle that is weak tells it."}));
     }
-    auto lesion = limb.place(injury.nerve, *injury.at);
-    if (!lesion) return std::unexpected(at_injury(std::move(lesion.error()), pointer));
+    auto lesion = limb.place_injury(injury, i);
+    if (!lesion) return std::unexpected(std::move(lesion.error()));
     const auto extent = extent_given(injury);
     const std::string& nerve = anatomy.tree().node(lesion->at.nerve).name;
     if (!extent) {

@@ -14,6 +14,8 @@
 
 namespace endplate::limb {
 
+struct PassedLandmark;
+
 class CaseLimb {
  public:
   static Expected<CaseLimb> from(const evidence::DataPackage& package,
@@ -34,6 +36,10 @@ class CaseLimb {
   // caller knows of which injury.
   Expected<anatomy::Lesion> place(const std::string& nerve, const casefile::Place& at) const;
 
+  // The place of the injury with that number in its case, which gives one. Problems stand at
+  // "/injuries/INDEX/at" or "/nerve".
+  Expected<anatomy::Lesion> place_injury(const casefile::Injury& injury, std::size_t index) const;
+
   // The same place in each of the limbs of sample(): mm from the start of its nerve. An offset from
   // a landmark stays what was measured on the patient, whatever the size of the limb.
   Expected<std::vector<double>> sample_places_mm(const std::string& nerve,
@@ -46,6 +52,9 @@ class CaseLimb {
   std::vector<std::string> sources(anatomy::NodeIndex nerve) const;
 
  private:
+  Expected<anatomy::Lesion> place_at_passed(anatomy::NodeIndex nerve, const PassedLandmark& passed,
+                                            const casefile::AtLandmark& at) const;
+
   struct Parts;  // shared: a case's limb never changes
   std::shared_ptr<const Parts> parts_;
   anatomy::NerveMetrics metrics_;

@@ -1,6 +1,8 @@
 #pragma once
 // What a case's limb is made of; for case_limb*.cpp only.
+#include <algorithm>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "models/limb/atlas.hpp"
@@ -19,6 +21,13 @@ struct CaseLimb::Parts {
   std::vector<NerveRoute> routes;
   NerveRouteLayout layout;
   std::vector<std::string> assumptions;
+
+  // The landmark of that name on a nerve off the courses, or null.
+  const PassedLandmark* passed(anatomy::NodeIndex nerve, std::string_view landmark) const {
+    const auto& all = routes[nerve].passes;
+    const auto found = std::ranges::find(all, landmark, &PassedLandmark::landmark);
+    return found == all.end() ? nullptr : &*found;
+  }
 };
 
 }  // namespace endplate::limb

@@ -35,6 +35,9 @@ Expected<Lesion> CaseLimb::place(const std::string& nerve, const casefile::Place
       return refuse("a place by a landmark lies on some nerve, which is not given",
                     "Name the injured nerve.");
     }
+    if (const PassedLandmark* passed = parts_->passed(*named, landmark->landmark)) {
+      return place_at_passed(*named, *passed, *landmark);
+    }
     return place_at_landmark(tree, parts_->atlas, parts_->frames, parts_->layout, *named,
                              *landmark);
   }
@@ -95,6 +98,37 @@ Expected<Lesion> CaseLimb::place(const std::string& nerve, const casefile::Place
       length_mm / std::sqrt(12.0),
       false,
       is_root ? fmt::format("{}, beyond its ganglion", name) : fmt::format("the {}", name)};
+}
+
+Expected<Lesion> CaseLimb::place_at_passed(NodeIndex nerve, const PassedLandmark& passed,
+                                           const casefile::AtLandmark& at) const {
+  const double length_mm = metrics_.length_mm[nerve];
+  const double there_mm = passed.share * length_mm;
+  const bool distal = at.toward == casefile::Toward::distal;
+  const double place_mm = there_mm + (distal ? at.offset_mm : -at.offset_mm);
+  const char* toward = distal ? "distal" : "proximal";
+  if (!(at.offset_mm >= 0.0) || place_mm < 0.0 || place_mm > length_mm) {
+    return refuse(
+        fmt::format("{:.0f} mm {} to the {} lies beyond the {}", at.offset_mm, toward, at.landmark,
+                    parts_->tree->node(nerve).name),
+        fmt::format("Give 0 to {:.0f} mm {} to the {}.",
+                    std::floor(distal ? length_mm - there_mm : there_mm), toward, at.landmark));
+  }
+  return Lesion{{nerve, place_mm},
+                passed.sd_mm,
+                false,
+                at.offset_mm == 0.0
+                    ? fmt::format("at the {}", at.landmark)
+                    : fmt::format("{:.0f} mm {} to the {}", at.offset_mm, toward, at.landmark)};
+}
+
+Expected<Lesion> CaseLimb::place_injury(const casefile::Injury& injury, std::size_t index) const {
+  auto lesion = place(injury.nerve, *injury.at);
+  if (lesion) return lesion;
+  for (Problem& problem : lesion.error().problems) {
+    problem.place = fmt::format("/injuries/{}/{}", index, problem.place);
+  }
+  return lesion;
 }
 
 }  // namespace endplate::limb

@@ -119,7 +119,17 @@ Expected<std::vector<double>> CaseLimb::sample_places_mm(const std::string& nerv
   if (!lesion) return std::unexpected(lesion.error());
   const double mean_mm = lesion->at.from_start_mm;
   std::vector<double> places_mm;
-  if (const auto* landmark = std::get_if<casefile::AtLandmark>(&at)) {
+  const auto* landmark = std::get_if<casefile::AtLandmark>(&at);
+  const PassedLandmark* passed =
+      landmark == nullptr ? nullptr : parts_->passed(lesion->at.nerve, landmark->landmark);
+  if (passed != nullptr) {
+    const double there_mm = passed->share * metrics_.length_mm[lesion->at.nerve];
+    for (const anatomy::NerveMetrics& limb : sample(count, seed)) {
+      const double length_mm = limb.length_mm[lesion->at.nerve];
+      places_mm.push_back(
+          std::clamp(passed->share * length_mm + mean_mm - there_mm, 0.0, length_mm));
+    }
+  } else if (landmark != nullptr) {
     // The landmark's level grows with the limb, the offset from it does not.
     const Stretch stretch = *parts_->layout.stretch(lesion->at.nerve);
     const std::vector<Level>& levels = parts_->layout.levels();

@@ -22,6 +22,7 @@ class RouteReader {
 
   Expected<std::vector<NerveRoute>> read() {
     for (const evidence::Row row : package_.table("nerve_routes")) read_row(row);
+    for (const evidence::Row row : package_.table("nerve_route_places")) read_passed(row);
     for (anatomy::NodeIndex i = 0; i < tree_.size(); ++i) {
       for (std::size_t k = 0; k < read_[i].size(); ++k) {
         if (read_[i][k]) continue;
@@ -69,6 +70,21 @@ class RouteReader {
     } else {
       routes_[*node].departures[edge] = departure(row);
     }
+  }
+
+  void read_passed(const evidence::Row& row) {
+    const auto nerve = tree_.find(row.text("nerve"));
+    if (!nerve) return;  // its foreign key was checked when the table was read
+    if (!routes_[*nerve].follows.empty()) {
+      problems_.push_back(
+          {fmt::format("nerve_route_places.csv, row {}", row.line()),
+           fmt::format("'{}' follows a course", row.text("nerve")),
+           "Place the landmark in limb_landmarks.csv; the course finds its level."});
+      return;
+    }
+    routes_[*nerve].passes.push_back({std::string(row.text("landmark")),
+                                      row.number("share").value_or(0.0),
+                                      row.number("sd_mm").value_or(0.0)});
   }
 
   // The usual parent's row also says how far the nerve goes.

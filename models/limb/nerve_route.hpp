@@ -1,6 +1,6 @@
 #pragma once
-// Where each nerve of the tree leaves its parents and how far it goes, as nerve_routes.csv tells
-// it.
+// Where each nerve of the tree leaves its parents and how far it goes, as nerve_routes.csv and
+// nerve_route_places.csv tell it.
 #include <optional>
 #include <string>
 #include <vector>
@@ -30,6 +30,13 @@ struct Departure {
   std::string reason;
 };
 
+// A landmark that a nerve off the courses passes.
+struct PassedLandmark {
+  std::string landmark;
+  double share = 0.0;  // of the nerve's length, 0 to 1
+  double sd_mm = 0.0;  // how closely it is found along the nerve
+};
+
 struct NerveRoute {
   std::string follows;             // id of the course that it follows itself; empty off the courses
   std::optional<RoutePlace> ends;  // on that course, else on the parent's, beside which it runs
@@ -37,10 +44,11 @@ struct NerveRoute {
   std::optional<double> length_sd_mm;      // between limbs, as printed
   Segment scales_with = Segment::humerus;  // of a length off the courses
   std::vector<Departure> departures;       // by parent, in the order of NerveNode::parents
+  std::vector<PassedLandmark> passes;      // of a nerve off the courses
   std::vector<std::string> rows;           // of a root, which has no departure
 };
 
-// By node of the tree. A fault of the table (an edge without a row or with two, a nerve without an
+// By node of the tree. A fault of the tables (an edge without a row or with two, a nerve without an
 // end) is Fault::internal, with its line.
 Expected<std::vector<NerveRoute>> read_nerve_routes(const evidence::DataPackage& package,
                                                     const anatomy::NerveTree& tree);

@@ -2,6 +2,8 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
+#include <iterator>
 
 #include "case_input.hpp"
 #include "command.hpp"
@@ -50,16 +52,13 @@ Expected<CheckAnswer> check_case(const CommonOptions& options) {
     placed.mechanism = casefile::to_string(injury.mechanism);
     placed.words = "place not given";
     if (!injury.at) continue;
-    const auto lesion = limb->place(placed.what, *injury.at);
+    auto lesion = limb->place_injury(injury, i);
     if (lesion) {
       placed.words = lesion->words;
       continue;
     }
     fault = lesion.error().fault;
-    for (Problem problem : lesion.error().problems) {
-      problem.place = fmt::format("/injuries/{}/at", i);
-      problems.push_back(std::move(problem));
-    }
+    std::ranges::move(lesion.error().problems, std::back_inserter(problems));
   }
   if (!problems.empty()) return std::unexpected(Error{fault, std::move(problems)});
   answer.assumptions = read->assumptions;

@@ -60,6 +60,12 @@ TEST_CASE("The rows that a route names are rows of the tables", "[limb]") {
     ++compared;
   }
   CHECK(compared > 10);
+  for (const evidence::Row row : own_tables().table("nerve_route_places")) {
+    for (const std::string& id : row.list("rows")) {
+      INFO(row.text("nerve") << ": " << id);
+      CHECK(published.contains(id));
+    }
+  }
 }
 
 TEST_CASE("The parts of a course in the segments make up its length", "[limb]") {
