@@ -11,13 +11,6 @@
 namespace endplate::limb {
 namespace {
 
-std::optional<Segment> segment_from(std::string_view text) {
-  if (text == "humerus") return Segment::humerus;
-  if (text == "forearm") return Segment::forearm;
-  if (text == "hand") return Segment::hand;
-  return std::nullopt;
-}
-
 // A place at the very end of a course may be found a little beyond it.
 constexpr double kSearchBeyond_mm = 5.0;
 

@@ -9,9 +9,7 @@ namespace {
 
 // The column's words are checked when the table is read.
 Segment segment_of(const evidence::Row& row) {
-  const std::string_view word = row.text("segment");
-  if (word == "humerus") return Segment::humerus;
-  return word == "forearm" ? Segment::forearm : Segment::hand;
+  return segment_from(row.text("segment")).value();
 }
 
 SegmentPoint place_of(const evidence::Row& row, std::string_view end) {

@@ -1,22 +1,14 @@
 #include "models/limb/landmark_set.hpp"
 
 namespace endplate::limb {
-namespace {
-
-// The column's words are checked when the table is read.
-Segment segment_from(std::string_view word) {
-  if (word == "humerus") return Segment::humerus;
-  return word == "forearm" ? Segment::forearm : Segment::hand;
-}
-
-}  // namespace
 
 Expected<LandmarkSet> LandmarkSet::from(const evidence::DataPackage& package) {
   LandmarkSet set;
   for (const evidence::Row row : package.table("limb_landmarks")) {
     Landmark landmark;
     landmark.name = row.text("landmark");
-    landmark.segment = segment_from(row.text("segment"));
+    // The schema allows these words only.
+    landmark.segment = segment_from(row.text("segment")).value();
     landmark.place = {row.number("fraction").value(), row.number("x_mm").value(),
                       row.number("z_mm").value()};
     landmark.sd_mm = row.number("sd_mm").value();

@@ -12,6 +12,25 @@ constexpr double kCreasePalmar_mm = 2.0;
 
 }  // namespace
 
+std::string_view to_string(Segment segment) {
+  switch (segment) {
+    case Segment::humerus:
+      return "humerus";
+    case Segment::forearm:
+      return "forearm";
+    case Segment::hand:
+      return "hand";
+  }
+  return "";
+}
+
+std::optional<Segment> segment_from(std::string_view text) {
+  for (const Segment segment : {Segment::humerus, Segment::forearm, Segment::hand}) {
+    if (text == to_string(segment)) return segment;
+  }
+  return std::nullopt;
+}
+
 SegmentFrames::SegmentFrames(const SegmentScale& scale, Side side) : scale_(scale), side_(side) {
   const double right = side == Side::right ? 1.0 : -1.0;
   const double tilt_cos = std::cos(kCarryingAngle_rad);

@@ -9,12 +9,18 @@
 #include <Eigen/Core>
 #include <cstddef>
 #include <numbers>
+#include <optional>
+#include <string_view>
 
 #include "models/core/side.hpp"
 
 namespace endplate::limb {
 
 enum class Segment { humerus, forearm, hand };
+
+// As the tables write them.
+std::string_view to_string(Segment segment);
+std::optional<Segment> segment_from(std::string_view text);
 
 // Lengths of the ledger limb, the mean limb of the dissection series behind the published
 // distances; every stored fraction and offset refers to it.

@@ -5,18 +5,6 @@
 namespace endplate::calibrate {
 namespace {
 
-std::string_view name_of(limb::Segment segment) {
-  switch (segment) {
-    case limb::Segment::humerus:
-      return "humerus";
-    case limb::Segment::forearm:
-      return "forearm";
-    case limb::Segment::hand:
-      return "hand";
-  }
-  return "";
-}
-
 // A cell as RFC 4180 wants it.
 std::string quoted(const std::string& text) {
   if (text.find_first_of(",\"\n") == std::string::npos) return text;
@@ -38,7 +26,7 @@ std::string fitted_waypoints(const limb::Atlas& fitted) {
       out += fmt::format(
           "{},{},{},{},{:.5f},{:.2f},{:.2f},{},{:.1f},{:.3f},assumed,"
           "start of course_waypoints.csv moved by the fit\n",
-          course.id, i + 1, course.from_point, name_of(w.segment), w.place.fraction, w.place.x_mm,
+          course.id, i + 1, course.from_point, to_string(w.segment), w.place.fraction, w.place.x_mm,
           w.place.z_mm, quoted(w.structure), w.prior_sd_mm, course.knots[i + first]);
     }
   }
@@ -56,8 +44,8 @@ std::string fitted_points(const limb::Atlas& fitted, const calibration::FitResul
       const double fraction =
           ledger_limb.from_limb(point.segment, curve.position(point.knot)).fraction;
       out += fmt::format("{},{},{},{:.5f},{},{:.3f},{:.2f}\n", point.id, course.id,
-                         name_of(point.segment), fraction, fmt::join(point.after, ";"), point.knot,
-                         fit.knot_sd_mm[c][p]);
+                         to_string(point.segment), fraction, fmt::join(point.after, ";"),
+                         point.knot, fit.knot_sd_mm[c][p]);
     }
   }
   return out;

@@ -38,18 +38,6 @@ bool is_among(const Names& names, const std::string& name) {
   return std::ranges::find(names, name) != names.end();
 }
 
-constexpr std::string_view segment_word(limb::Segment segment) {
-  switch (segment) {
-    case limb::Segment::humerus:
-      return "humerus";
-    case limb::Segment::forearm:
-      return "forearm";
-    case limb::Segment::hand:
-      return "hand";
-  }
-  return "";
-}
-
 Json vector_json(const Eigen::Vector3d& v) {
   return Json::array({v.x(), v.y(), v.z()});
 }
@@ -74,7 +62,7 @@ Json landmarks_json(const std::vector<PlacedLandmark>& landmarks) {
     list.push_back({{"landmark", landmark.name},
                     {"position_mm", vector_json(landmark.position_mm)},
                     {"sd_mm", vector_json(landmark.sd_mm)},
-                    {"frame", segment_word(landmark.segment)},
+                    {"frame", to_string(landmark.segment)},
                     {"provenance", evidence::to_string(landmark.provenance)},
                     {"reason", landmark.reason}});
   }

@@ -16,7 +16,6 @@ namespace {
 
 using namespace examination;
 
-constexpr std::size_t kWidth = 100;
 constexpr std::size_t kMostVariants = 3;
 constexpr std::size_t kMostTargets = 3;
 constexpr std::size_t kMostAreas = 20;
@@ -25,18 +24,6 @@ std::string capitals(std::string_view text) {
   std::string result(text);
   std::ranges::transform(result, result.begin(), [](unsigned char c) { return std::toupper(c); });
   return result;
-}
-
-// "Label:   text", wrapped under itself.
-std::string labelled(const std::string& label, const std::string& text) {
-  constexpr std::size_t kIndent = 12;
-  std::string out;
-  std::string head = label + std::string(kIndent - label.size(), ' ');
-  for (const std::string& line : wrap(text, kWidth - kIndent)) {
-    out += head + line + '\n';
-    head.assign(kIndent, ' ');
-  }
-  return out;
 }
 
 // What is lost altogether is grouped by its nerve, the rest by the reason.
@@ -280,7 +267,8 @@ std::string deficit_text(const DeficitView& view) {
   out += '\n';
   for (const std::string& note : view.answer.notes) out += labelled("Note", note);
   for (const std::string& assumption : view.assumptions) out += labelled("Assumed", assumption);
-  for (const std::string& line : wrap(std::string(standing_caution()), kWidth)) out += line + '\n';
+  for (const std::string& line : wrap(std::string(standing_caution()), kTerminalWidth))
+    out += line + '\n';
   return out;
 }
 

@@ -12,20 +12,7 @@ namespace {
 using recovery::RecoveryAnswer;
 using recovery::TargetKind;
 
-constexpr std::size_t kWidth = 100;
 constexpr std::size_t kMostRows = 18;
-
-// "Label:    text", wrapped under itself.
-std::string labelled(const std::string& label, const std::string& text) {
-  constexpr std::size_t kIndent = 11;
-  std::string out;
-  std::string head = label + std::string(kIndent - label.size(), ' ');
-  for (const std::string& line : wrap(text, kWidth - kIndent)) {
-    out += head + line + '\n';
-    head.assign(kIndent, ' ');
-  }
-  return out;
-}
 
 std::string joined(const std::vector<std::string>& parts) {
   std::string out;
@@ -156,7 +143,7 @@ std::string targets_text(const RecoveryAnswer& answer) {
       "find a muscle that can still become useful.";
   if (partial) note += " * part of its axons come another way or were spared.";
   if (left_out > 0) note += fmt::format(" {} more targets with --json.", left_out);
-  for (const std::string& line : wrap(note, kWidth)) out += line + '\n';
+  for (const std::string& line : wrap(note, kTerminalWidth)) out += line + '\n';
   return out;
 }
 
@@ -220,7 +207,8 @@ std::string recovery_text(const RecoveryAnswer& answer, const CommonOptions& opt
                                  answer.assumed_parameters.size()));
   }
   out += '\n';
-  for (const std::string& line : wrap(std::string(standing_caution()), kWidth)) out += line + '\n';
+  for (const std::string& line : wrap(std::string(standing_caution()), kTerminalWidth))
+    out += line + '\n';
   return out;
 }
 

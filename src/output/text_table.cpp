@@ -80,4 +80,15 @@ std::string TextTable::to_string() const {
   return out;
 }
 
+std::string labelled(const std::string& label, const std::string& text) {
+  constexpr std::size_t kIndent = 12;  // wider than any label
+  std::string out;
+  std::string head = label + std::string(kIndent - label.size(), ' ');
+  for (const std::string& line : wrap(text, kTerminalWidth - kIndent)) {
+    out += head + line + '\n';
+    head.assign(kIndent, ' ');
+  }
+  return out;
+}
+
 }  // namespace endplate::cli

@@ -26,7 +26,13 @@ class TextTable {
   std::vector<std::vector<std::string>> rows_;
 };
 
+// Columns of a terminal.
+inline constexpr std::size_t kTerminalWidth = 100;
+
 // `text` broken at blanks into lines of at most `width` characters.
 std::vector<std::string> wrap(const std::string& text, std::size_t width);
+
+// A short label at the left and the text wrapped beside it; every line ends with a newline.
+std::string labelled(const std::string& label, const std::string& text);
 
 }  // namespace endplate::cli
