@@ -48,7 +48,9 @@ std::string decision_text(const recovery::Decision& decision) {
 std::string lesion_text(const RecoveryAnswer& answer) {
   std::string out;
   for (const recovery::RecoveryLesion& lesion : answer.lesions) {
-    std::string text = lesion.nerve + ", " + lesion.place + "; " + lesion.mechanism;
+    // A trunk or a root is its own place.
+    std::string text = lesion.place.contains(lesion.nerve) ? "" : lesion.nerve + ", ";
+    text += lesion.place + "; " + lesion.mechanism;
     const auto& chance = lesion.grade_chance;
     const bool mixed = std::ranges::count_if(chance, [](double c) { return c > 0.0; }) > 1;
     if (lesion.preganglionic) {
