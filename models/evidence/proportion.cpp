@@ -57,7 +57,7 @@ double log_marginal(const Count& c, double mean, double tau) {
   const double peak = log_integrand(mode);
   double sum = 1.0;
   for (const double direction : {-1.0, 1.0}) {
-    for (double i = 1.0;; i += 1.0) {
+    for (int i = 1;; ++i) {
       const double height = log_integrand(mode + direction * i * step) - peak;
       if (height < kDiedAway) break;
       sum += std::exp(height);

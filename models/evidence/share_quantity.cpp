@@ -101,10 +101,10 @@ std::vector<ShareQuantity> share_quantities(const DataPackage& package) {
   return all;
 }
 
-double share_floor_tau(const std::vector<ShareQuantity>& all) {
+double share_floor_tau(const std::vector<ShareQuantity>& quantities) {
   // A prevalence may stand in two tables; its studies say what they say once.
   std::vector<std::vector<Count>> groups;
-  for (const ShareQuantity& quantity : all) {
+  for (const ShareQuantity& quantity : quantities) {
     auto counts = counts_by_study(quantity);
     std::ranges::sort(counts, [](const Count& a, const Count& b) {
       return std::pair(a.n, a.events) < std::pair(b.n, b.events);

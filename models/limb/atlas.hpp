@@ -63,7 +63,7 @@ class Atlas {
   std::optional<PointRef> find_point(std::string_view id) const;
 
   // The curve of a course on one limb.
-  geometry::CubicSpline curve(std::size_t course, const SegmentFrames& frames) const;
+  geometry::CubicSpline curve(std::size_t index, const SegmentFrames& frames) const;
 
   // The measure's landmark, axes and plane on one limb. Measures were checked when read.
   MeasureGeometry geometry_of(const NerveMeasure& measure, const SegmentFrames& frames) const;
@@ -86,7 +86,7 @@ class Atlas {
   static Expected<Atlas> read(const evidence::DataPackage& package, std::string_view waypoints,
                               std::string_view points);
   // Knots of courses and points that the tables leave open.
-  void complete_knots(std::size_t course);
+  void complete_knots(std::size_t index);
 
   LandmarkSet landmarks_;
   std::vector<Course> courses_;

@@ -39,7 +39,9 @@ double knot_at_level(const geometry::CubicSpline& curve, Segment segment, double
   const double level = frames.to_limb(segment, fraction, 0.0, 0.0).dot(axis);
   double best = curve.first_knot();
   double least = std::numeric_limits<double>::infinity();
-  for (double u = curve.first_knot(); u <= curve.last_knot(); u += kStep) {
+  const int steps = static_cast<int>((curve.last_knot() - curve.first_knot()) / kStep);
+  for (int k = 0; k <= steps; ++k) {
+    const double u = curve.first_knot() + kStep * k;
     const double off = std::abs(curve.position(u).dot(axis) - level);
     if (off < least) {
       least = off;

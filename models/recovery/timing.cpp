@@ -71,7 +71,9 @@ std::optional<OperationTiming> operation_timing(const ForecastQuestion& asked, d
     model.coaptations = graft ? 2 : 1;
   }
   const double begin = std::max(0.0, first_days);
-  for (double day = begin; day <= std::max(kLastDays, begin); day += kStepDays) {
+  const int steps = static_cast<int>((std::max(kLastDays, begin) - begin) / kStepDays);
+  for (int k = 0; k <= steps; ++k) {
+    const double day = begin + kStepDays * k;
     for (LesionModel& model : question.lesions) model.operation_days = day;
     timing.chance_by_date.push_back({day, mean_useful(question)});
   }

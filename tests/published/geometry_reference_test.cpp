@@ -170,7 +170,9 @@ TEST_CASE("the first crossing of a surface is the one that a dense scan finds",
     std::optional<double> scanned;
     const auto height = [&](double u) { return g.surface.height<double>(curve.position(u)); };
     double low = height(g.search_from);
-    for (double u = g.search_from + kStep; u <= g.search_to && !scanned; u += kStep) {
+    const int steps = static_cast<int>((g.search_to - g.search_from) / kStep);
+    for (int k = 1; k <= steps && !scanned; ++k) {
+      const double u = g.search_from + kStep * k;
       const double high = height(u);
       if ((low > 0.0) != (high > 0.0) && g.surface.counts(curve.position(u - 0.5 * kStep))) {
         scanned = u - 0.5 * kStep;

@@ -10,10 +10,10 @@ using namespace endplate::evidence;
 
 TEST_CASE("the marginal chances of all counts of a study sum to one", "[evidence]") {
   for (const double tau : {0.0, 0.3, 1.0, 2.5}) {
-    for (const double n : {1.0, 7.0, 60.0}) {
+    for (const int n : {1, 7, 60}) {
       double sum = 0.0;
-      for (double events = 0.0; events <= n; events += 1.0) {
-        const std::vector<Count> one{{events, n}};
+      for (int events = 0; events <= n; ++events) {
+        const std::vector<Count> one{{static_cast<double>(events), static_cast<double>(n)}};
         sum += std::exp(logit_normal_log_likelihood(one, -0.7, tau));
       }
       INFO("tau " << tau << " n " << n);
