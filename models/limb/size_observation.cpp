@@ -49,11 +49,12 @@ class Observer {
 
   void add(const std::string& place, const Eigen::VectorXd& weights, double value_mm) {
     const Range range = accepted(priors_, weights);
-    if (!(value_mm >= range.lowest_mm && value_mm <= range.highest_mm)) {
+    const bool covered = value_mm >= range.lowest_mm && value_mm <= range.highest_mm;
+    if (!covered) {
       // A tenth or ten times the length is another unit; the rest is a rare or an unstated size.
       const double middle_mm = 0.5 * (range.lowest_mm + range.highest_mm);
-      const bool other_unit = !(value_mm > 0.2 * middle_mm && value_mm < 4.0 * middle_mm);
-      auto& problems = other_unit ? wrong_ : outside_;
+      const bool same_unit = value_mm > 0.2 * middle_mm && value_mm < 4.0 * middle_mm;
+      auto& problems = same_unit ? outside_ : wrong_;
       problems.push_back(
           {place, fmt::format("{:g} mm is outside what the model covers for {}", value_mm, whom()),
            fmt::format("Lengths are in mm; {:.0f} to {:.0f} is accepted here{}.", range.lowest_mm,

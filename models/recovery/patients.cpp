@@ -18,6 +18,14 @@ double with_odds(double chance, double factor) {
   return odds / (1.0 + odds);
 }
 
+// `grade`: uniform between 0 and 1.
+Component component_of(const LesionModel& model, double grade) {
+  if (model.lesion.preganglionic) return Component::none;
+  if (model.repaired) return Component::growth;
+  if (grade <= model.chance[0]) return Component::block;
+  return grade <= model.chance[0] + model.chance[1] ? Component::growth : Component::none;
+}
+
 double place_mm(const LesionModel& model, std::size_t patient) {
   return model.places_mm.empty() ? model.lesion.at.from_start_mm
                                  : model.places_mm[patient % model.places_mm.size()];
@@ -48,17 +56,7 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
       PatientLesion lesion;
       // Lesions of one limb share the number: one event tore them all, more or less.
       const double grade = draws.uniform(i, Streams::kLesionGrade);
-      if (model.lesion.preganglionic) {
-        lesion.component = Component::none;
-      } else if (model.repaired) {
-        lesion.component = Component::growth;
-      } else if (grade <= model.chance[0]) {
-        lesion.component = Component::block;
-      } else if (grade <= model.chance[0] + model.chance[1]) {
-        lesion.component = Component::growth;
-      } else {
-        lesion.component = Component::none;
-      }
+      lesion.component = component_of(model, grade);
       const auto delay = draws.normals(i, Streams::kLesionDelay + k);
       if (model.repaired) {
         lesion.crossing_days = coaptation.at(delay[0]);
@@ -100,8 +98,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
         path.nodes, [&](anatomy::NodeIndex node) { return injured.contains(node); });
     if (first == path.nodes.end()) continue;
     Path way{{first, path.nodes.end()}, true};
-    for (std::size_t k = 0; k < question.lesions.size(); ++k) {
-      const LesionModel& model = question.lesions[k];
+    for (const LesionModel& model : question.lesions) {
       if (std::ranges::find(way.nodes, model.lesion.at.nerve) == way.nodes.end()) continue;
       if (model.repaired) {
         operated_ = true;

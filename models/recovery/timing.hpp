@@ -29,7 +29,7 @@ struct OperationTiming {
 // repaired on the same day. Lesions torn from the cord stay as they are. Empty when nothing lies
 // below or no lesion can be repaired. The nine tenths and the one in five are the project's own
 // marks on the curve, assumed, not limits of biology.
-std::optional<OperationTiming> operation_timing(const ForecastQuestion& question, double first_days,
+std::optional<OperationTiming> operation_timing(const ForecastQuestion& asked, double first_days,
                                                 bool graft);
 
 }  // namespace endplate::recovery

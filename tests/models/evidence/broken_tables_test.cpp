@@ -49,6 +49,8 @@ struct Folder {
     }
   }
   ~Folder() { fs::remove_all(path); }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
 };
 
 }  // namespace

@@ -124,6 +124,7 @@ struct Asked {
         recovery::targets_below(tables().targets, places, tables().tree, limb.metrics);
     question.lesions = std::move(lesions);
   }
+  ~Asked() = default;
   Asked(const Asked&) = delete;
   Asked& operator=(const Asked&) = delete;
 
