@@ -64,8 +64,8 @@ std::vector<Seed> seeds_of(const PreparedSurface& surface, const Lookout& lookou
   std::vector<Seed> seeds;
   for (const SeenVertex& s : lookout.seen) {
     const auto arriving = static_cast<float>(s.arriving_rad);
-    seeds.push_back({s.vertex, s.distance_mm, arriving,
-                     onward_from(surface.graph, s.vertex, arriving)});
+    seeds.push_back(
+        {s.vertex, s.distance_mm, arriving, onward_from(surface.graph, s.vertex, arriving)});
   }
   return seeds;
 }

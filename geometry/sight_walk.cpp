@@ -13,6 +13,11 @@ constexpr float kInfinite = std::numeric_limits<float>::infinity();
 constexpr float kPi = std::numbers::pi_v<float>;
 // Buckets of the queue to the longest arc: fine enough that few vertices are settled twice.
 constexpr float kBucketsPerArc = 32.0F;
+// How much longer the graph's ways may be than straight ones: a share of all ways, and more near
+// the source, where a way has few arcs to choose from. Found by trial on arms of 15,000 and 20,000
+// vertices, where the graph is 0.09 % too long in the mean.
+constexpr float kAstrayShare = 0.0015F;
+constexpr float kAstrayNear = 0.1F;
 
 // A queue of buckets by length (Dial. Commun ACM 1969;12:632, recalled): the order within a bucket
 // does not matter, since a vertex that becomes nearer is settled again.
@@ -109,8 +114,7 @@ class Walker {
     } else {
       const ArcDetail& arc = graph_.details[label.came_by];
       range = arc.onward;
-      straight = pulled_straight(walk_.straight[arc.tail], graph_.vertices[arc.tail],
-                                 arc.leaving_rad, arc.length_mm, arc.arriving_rad);
+      straight = straight_along(arc, label.along_graph_mm);
     }
     straight.settled_mm = label.along_graph_mm;
     const SightVertex& at = graph_.vertices[vertex];
@@ -120,6 +124,19 @@ class Walker {
            label.along_graph_mm);
     if (last > at.arc_count)
       follow(at.first_arc, at.first_arc + last - at.arc_count, label.along_graph_mm);
+  }
+
+  // A way that is pulled straight by more than the graph can be astray did go round something: it
+  // bends at the arc's tail after all.
+  StraightLabel straight_along(const ArcDetail& arc, float along_mm) const {
+    const StraightLabel& before = walk_.straight[arc.tail];
+    const SightVertex& tail = graph_.vertices[arc.tail];
+    const StraightLabel pulled =
+        pulled_straight(before, tail, arc.leaving_rad, arc.length_mm, arc.arriving_rad);
+    const float astray_mm =
+        kAstrayShare * along_mm + kAstrayNear * tail.radius_mm * tail.radius_mm / along_mm;
+    if (along_mm - pulled.before_mm - pulled.straight_mm <= astray_mm) return pulled;
+    return {before.before_mm + before.straight_mm, arc.length_mm, arc.arriving_rad, 0.0F};
   }
 
   void follow(std::uint32_t arc, std::uint32_t end, float from_mm) {
