@@ -225,17 +225,6 @@ SurfacePath along(const PreparedSurface& surface, const Lookout& from, const Loo
   return line.take();
 }
 
-// The straight way, if one point sees the other.
-std::optional<SurfacePath> in_sight(const PreparedSurface& surface, const Lookout& from,
-                                    const Lookout& to, double within_mm) {
-  if (from.vertex || to.vertex) return std::nullopt;
-  StraightSight sight(surface.faces);
-  sight.look_from_point(from.point, std::max(from.radius_mm, to.radius_mm), &to.point);
-  if (!sight.seen_point() || sight.seen_point()->distance_mm > within_mm) return std::nullopt;
-  return along(surface, from, to,
-               {{kNone, kNone, gates_to(sight, sight.seen_point()->last_window), 0.0, 0.0}});
-}
-
 }  // namespace
 
 std::optional<SurfacePath> shortest_path(const PreparedSurface& surface, const Lookout& from,
@@ -256,7 +245,6 @@ std::optional<SurfacePath> shortest_path(const PreparedSurface& surface, const L
       last = &s;
     }
   }
-  if (auto straight = in_sight(surface, from, to, nearest_mm)) return straight;
   if (last == nullptr) return std::nullopt;
 
   std::vector<Hop> hops = hops_to(surface, walk, from, last->vertex);

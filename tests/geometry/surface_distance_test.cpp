@@ -154,7 +154,8 @@ TEST_CASE("the path lies on the surface and is as long as it says",
   std::mt19937 chance(13);
   for (int i = 0; i < 20; ++i) {
     const SurfacePoint a = point_of(tube, chance);
-    const SurfacePoint b = i % 3 == 0 ? surface.point_at(chance() % 400) : point_of(tube, chance);
+    const auto vertex = static_cast<std::uint32_t>(chance() % 400);
+    const SurfacePoint b = i % 3 == 0 ? surface.point_at(vertex) : point_of(tube, chance);
     const auto path = surface.path(a, b);
     REQUIRE(path);
     REQUIRE(path->points_mm.size() >= 2);
