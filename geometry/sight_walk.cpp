@@ -19,6 +19,31 @@ constexpr float kBucketsPerArc = 32.0F;
 constexpr float kAstrayShare = 0.0015F;
 constexpr float kAstrayNear = 0.1F;
 
+// Taylor's series for the slight bends that nearly all are, to a float's last digits: the library's
+// functions took a quarter of the time of a query.
+constexpr float kSlight = 0.25F;
+
+float sine(float x) {
+  if (x > kSlight) return std::sin(x);
+  const float square = x * x;
+  return x * (1.0F - square / 6.0F * (1.0F - square / 20.0F));
+}
+
+float cosine(float x) {
+  if (x > kSlight) return std::cos(x);
+  const float square = x * x;
+  return 1.0F - square / 2.0F * (1.0F - square / 12.0F * (1.0F - square / 30.0F));
+}
+
+// For y that is not negative.
+float arc_tangent(float y, float x) {
+  if (!(y <= kSlight * x) || x <= 0.0F) return std::atan2(y, x);
+  const float ratio = y / x;
+  const float square = ratio * ratio;
+  return ratio *
+         (1.0F - square * (1.0F / 3.0F - square * (0.2F - square * (1.0F / 7.0F - square / 9.0F))));
+}
+
 // A queue of buckets by length (Dial. Commun ACM 1969;12:632, recalled): the order within a bucket
 // does not matter, since a vertex that becomes nearer is settled again.
 class Walker {
@@ -166,9 +191,9 @@ StraightLabel pulled_straight(const StraightLabel& before, const SightVertex& ve
   if (whole == 0.0F || bend <= 0.0F)
     return {before.before_mm + before.straight_mm, length_mm, arriving_rad, 0.0F};
   // The corner lies `along` and `across` from the end, seen along the line.
-  const float along = length_mm + before.straight_mm * std::cos(bend);
-  const float across = before.straight_mm * std::sin(bend);
-  const float turn = std::atan2(across, along);
+  const float along = length_mm + before.straight_mm * cosine(bend);
+  const float across = before.straight_mm * sine(bend);
+  const float turn = arc_tangent(across, along);
   return {before.before_mm, std::sqrt(along * along + across * across),
           arriving_rad + (on_left ? turn : -turn), 0.0F};
 }

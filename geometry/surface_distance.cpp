@@ -75,6 +75,12 @@ double length_mm(const StraightLabel& label) {
   return static_cast<double>(label.before_mm) + static_cast<double>(label.straight_mm);
 }
 
+// Infinite where no way led.
+double reached_mm(const StraightLabel& label) {
+  if (label.settled_mm < 0.0F) return kInfinite;
+  return length_mm(label);
+}
+
 }  // namespace
 
 struct DistanceField::Ways {
@@ -107,8 +113,7 @@ DistanceField SurfaceDistance::from(const SurfacePoint& source) const {
   field.surface_ = surface_;
   field.at_vertices_mm_.reserve(surface_->number_of.size());
   for (const std::uint32_t v : surface_->number_of)
-    field.at_vertices_mm_.push_back(
-        walk.straight[v].settled_mm < 0.0F ? kInfinite : length_mm(walk.straight[v]));
+    field.at_vertices_mm_.push_back(reached_mm(walk.straight[v]));
   field.ways_ = std::make_shared<const DistanceField::Ways>(std::move(lookout), std::move(walk));
   return field;
 }
@@ -117,8 +122,7 @@ double DistanceField::at_mm(const SurfacePoint& point) const {
   const Lookout lookout = look_out(*surface_, point);
   const Walk& walk = ways_->walk;
   if (lookout.vertex) {
-    const StraightLabel& label = walk.straight[*lookout.vertex];
-    return label.settled_mm < 0.0F ? kInfinite : length_mm(label);
+    return reached_mm(walk.straight[*lookout.vertex]);
   }
   const SeenVertex* nearest = nullptr;
   double nearest_mm = kInfinite;
@@ -146,7 +150,8 @@ std::optional<SurfacePath> SurfaceDistance::path(const SurfacePoint& from,
 
 double SurfaceDistance::between_mm(const SurfacePoint& a, const SurfacePoint& b) const {
   const auto way = path(a, b);
-  return way ? way->length_mm : kInfinite;
+  if (!way) return kInfinite;
+  return way->length_mm;
 }
 
 SurfacePoint SurfaceDistance::point_at(std::uint32_t vertex) const {

@@ -8,7 +8,7 @@
 // Method: shortest ways over a graph of straight lines between vertices within sight, with the
 // graph's slight bends pulled straight (geometry/sight_graph.hpp and sight_walk.hpp name the
 // sources; pulling bends straight by the law of cosines is this project's own). Exact within sight
-// of the source and wherever the surface unfolds into a plane. Elsewhere the answers of a field
+// of the source and wherever the surface unfolds into a plane. Elsewhere the distances of a field
 // err both ways; docs/surface-distance.md shows by how much. A path is exact for its own way: a
 // line over the surface that no small change makes shorter.
 #include <Eigen/Core>

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <ranges>
 #include <stdexcept>
 #include <utility>
 
@@ -45,8 +46,8 @@ double again_mm(double distance_mm) {
 
 Hop reversed(const FlatFaces& faces, const Hop& hop) {
   Hop back{hop.to, hop.from, {}, hop.arriving_rad, hop.leaving_rad};
-  for (auto gate = hop.gates.rbegin(); gate != hop.gates.rend(); ++gate)
-    back.gates.push_back(faces.twin(*gate));
+  for (const std::uint32_t gate : std::views::reverse(hop.gates))
+    back.gates.push_back(faces.twin(gate));
   return back;
 }
 
