@@ -27,7 +27,7 @@ enum class SurfaceFault {
   no_triangles,
   no_such_vertex,  // a triangle names one that is not there
   not_finite,      // a coordinate is not a finite number
-  too_large,       // more than 2^29 arcs or so: beyond what the numbering holds
+  too_large,       // more than 2^24 triangles or 2^31 arcs
 };
 
 struct SurfacePath {
