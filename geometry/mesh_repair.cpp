@@ -66,16 +66,19 @@ class Repair {
     tell(before.non_manifold_vertices(), "vertices where parts touch at a point only split");
     const Orienting oriented = orient_neighbours(mesh_);
     tell(oriented.turned_triangles, "triangles turned to face the way of their neighbours");
+    if (auto fault = take_out_slivers()) return fault;
+    sew();
+    return {};
+  }
+
+  Fault take_out_slivers() {
     const std::vector<bool> without_area = triangles_without_area(mesh_);
     const auto slivers = static_cast<std::size_t>(std::ranges::count(without_area, true));
-    if (slivers > 0) {
-      if (!remove_triangles_without_area(mesh_)) {
-        return GeometryProblem{"triangles whose corners lie on one line cannot be taken out",
-                               "export the surface again, remeshed if the scanner offers it"};
-      }
-      tell(slivers, "triangles whose corners lie on one line taken out");
+    if (slivers > 0 && !remove_triangles_without_area(mesh_)) {
+      return GeometryProblem{"triangles whose corners lie on one line cannot be taken out",
+                             "export the surface again, remeshed if the scanner offers it"};
     }
-    sew();
+    tell(slivers, "triangles whose corners lie on one line taken out");
     return {};
   }
 
@@ -138,7 +141,7 @@ class Repair {
     const std::size_t capped = cap ? over_mm.size() : 0;
     tell(filling.closed - capped, "holes closed");
     if (capped > 0) done_.push_back("open end of " + in_mm(over_mm[0]) + " closed by a cap");
-    return {};
+    return take_out_slivers();  // of a rim with corners on one line
   }
 
   Fault turn_outward() {
@@ -163,10 +166,15 @@ class Repair {
 
   Fault look_again() {
     const MeshTopology topology(mesh_);
+    // At one place as well: an edge that had to be cut and could not be sewn, as of a twisted band.
+    TriangleMesh merged = mesh_;
+    merge_identical_vertices(merged);
+    const MeshTopology by_place(merged);
     if (topology.non_manifold_edges() + topology.non_manifold_vertices() +
-            topology.inconsistent_edges() >
+            topology.inconsistent_edges() + by_place.non_manifold_edges() +
+            by_place.inconsistent_edges() >
         0) {
-      return GeometryProblem{"triangles still join in a way that no surface has",
+      return GeometryProblem{"triangles still join in a way that no surface with an outside has",
                              "export the surface again, remeshed if the scanner offers it"};
     }
     const SelfIntersections crossings = count_self_intersections(mesh_);

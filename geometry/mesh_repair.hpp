@@ -37,7 +37,7 @@ struct RepairedMesh {
 // Refuses what is no mesh, what falls into small parts (less than half of the area in parts that
 // are kept), holes over the limit, a sheet too flat to tell its outside, triangles that cross, and
 // whatever the repairs leave behind. A point at which two fans touch becomes two vertices at one
-// place: merging vertices again would undo that.
+// place: merging vertices again would undo that. Two holes that touch there become one.
 GeometryResult<RepairedMesh> repair_mesh(TriangleMesh mesh, const RepairOptions& options);
 
 }  // namespace endplate::geometry

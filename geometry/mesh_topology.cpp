@@ -24,6 +24,29 @@ class Joiner {
   std::vector<std::size_t> parent_;
 };
 
+// A walk that comes by a vertex twice is several loops that touch there.
+void cut_where_it_touches_itself(const BoundaryLoop& walk, std::vector<BoundaryLoop>& loops) {
+  BoundaryLoop open;
+  std::map<std::uint32_t, std::size_t> place_in_open;
+  for (std::size_t i = 0; i < walk.vertices.size(); ++i) {
+    const auto [seen, is_new] = place_in_open.try_emplace(walk.vertices[i], open.vertices.size());
+    if (!is_new) {
+      const auto begin = static_cast<std::ptrdiff_t>(seen->second);
+      BoundaryLoop loop;
+      loop.vertices.assign(open.vertices.begin() + begin, open.vertices.end());
+      loop.edges.assign(open.edges.begin() + begin, open.edges.end());
+      for (const std::uint32_t v : loop.vertices) place_in_open.erase(v);
+      open.vertices.resize(static_cast<std::size_t>(begin));
+      open.edges.resize(static_cast<std::size_t>(begin));
+      place_in_open[walk.vertices[i]] = open.vertices.size();
+      loops.push_back(std::move(loop));
+    }
+    open.vertices.push_back(walk.vertices[i]);
+    open.edges.push_back(walk.edges[i]);
+  }
+  if (!open.vertices.empty()) loops.push_back(std::move(open));
+}
+
 }  // namespace
 
 MeshTopology::MeshTopology(const TriangleMesh& mesh)
@@ -140,7 +163,7 @@ std::vector<BoundaryLoop> MeshTopology::boundary_loops() const {
   std::vector<BoundaryLoop> loops;
   for (std::size_t start = 0; start < edge_count(); ++start) {
     if (uses(start).size() != 1 || walked[start]) continue;
-    BoundaryLoop loop;
+    BoundaryLoop walk;
     // Against the direction of the triangle, as a triangle that closed the hole would go.
     const EdgeUse first = uses(start)[0];
     std::uint32_t from = first.upward ? first.high : first.low;
@@ -149,12 +172,12 @@ std::vector<BoundaryLoop> MeshTopology::boundary_loops() const {
       walked[*edge] = true;
       const EdgeUse use = uses(*edge)[0];
       const std::uint32_t to = use.low == from ? use.high : use.low;
-      loop.vertices.push_back(from);
-      loop.edges.push_back(use);
+      walk.vertices.push_back(from);
+      walk.edges.push_back(use);
       edge = next_edge(*edge, to);
       from = to;
     }
-    loops.push_back(std::move(loop));
+    cut_where_it_touches_itself(walk, loops);
   }
   return loops;
 }

@@ -48,8 +48,8 @@ class MeshTopology {
   // For every triangle the number of its component, from 0: triangles joined across edges.
   std::vector<std::uint32_t> components() const;
 
-  // Every boundary edge lies in exactly one loop. At a vertex where boundaries touch, a loop turns
-  // through the triangles there; where three or more triangles meet at an edge it takes any next.
+  // Every boundary edge lies in exactly one loop, and a loop comes by each vertex once. Where three
+  // or more triangles meet at an edge a loop takes any next edge, and may then not be closed.
   std::vector<BoundaryLoop> boundary_loops() const;
 
  private:

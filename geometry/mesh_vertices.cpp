@@ -77,9 +77,6 @@ std::size_t merge_identical_vertices(TriangleMesh& mesh) {
 }
 
 std::optional<GeometryProblem> fault_of_arrays(const TriangleMesh& mesh) {
-  if (mesh.triangles.empty()) {
-    return GeometryProblem{"the mesh has no triangles", "export the surface again"};
-  }
   for (std::size_t i = 0; i < mesh.vertices_mm.size(); ++i) {
     const auto& p = mesh.vertices_mm[i];
     if (!p.allFinite()) {
@@ -92,6 +89,9 @@ std::optional<GeometryProblem> fault_of_arrays(const TriangleMesh& mesh) {
           "vertex " + std::to_string(i + 1) + " lies more than a thousand million units away",
           "remove stray points and export the file again"};
     }
+  }
+  if (mesh.triangles.empty()) {
+    return GeometryProblem{"the mesh has no triangles", "export the surface again"};
   }
   for (std::size_t i = 0; i < mesh.triangles.size(); ++i) {
     for (const std::uint32_t corner : mesh.triangles[i]) {
