@@ -61,7 +61,7 @@ GeometryResult<GuardedBytes> guarded_obj(const std::string& bytes) {
         if (!index) return std::unexpected(bad_line(line, "has a corner that is no number"));
         // A negative index counts back from the last vertex so far.
         const std::int64_t absolute = *index < 0 ? vertices + *index + 1 : *index;
-        if (*index == 0 || absolute < 1 || absolute > kMost) {
+        if (absolute < 1 || absolute > kMost) {
           return std::unexpected(
               bad_line(line, "names vertex " + std::to_string(*index) + ", which does not exist"));
         }

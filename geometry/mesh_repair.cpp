@@ -66,9 +66,7 @@ class Repair {
     tell(before.non_manifold_vertices(), "vertices where parts touch at a point only split");
     const Orienting oriented = orient_neighbours(mesh_);
     tell(oriented.turned_triangles, "triangles turned to face the way of their neighbours");
-    if (auto fault = take_out_slivers()) return fault;
-    sew();
-    return {};
+    return take_out_slivers();
   }
 
   Fault take_out_slivers() {
@@ -80,11 +78,6 @@ class Repair {
     }
     tell(slivers, "triangles whose corners lie on one line taken out");
     return {};
-  }
-
-  void sew() {
-    // Only what the repairs themselves cut open has to be sewn, so no words on it.
-    if (MeshTopology(mesh_).boundary_edges() > 0) sew_boundaries(mesh_);
   }
 
   Fault drop_small_parts() {
@@ -104,12 +97,15 @@ class Repair {
           "join its points in the scanner's program and export it again"};
     }
     const auto small = static_cast<std::size_t>(std::ranges::count_if(parts, std::not_fn(kept)));
-    if (small == 0) return {};
-    keep_triangles(mesh_, [&](std::size_t t) { return kept(parts[part_of[t]]); });
-    drop_unused_vertices(mesh_);
-    tell(small, "parts with a small share of the area dropped");
-    // A fin that is gone leaves an edge that was cut open for its sake.
-    sew();
+    if (small > 0) {
+      keep_triangles(mesh_, [&](std::size_t t) { return kept(parts[part_of[t]]); });
+      drop_unused_vertices(mesh_);
+      tell(small, "parts with a small share of the area dropped");
+    }
+    // Fins that are gone leave edges that were cut open for their sake.
+    if (MeshTopology(mesh_).boundary_edges() > 0) {
+      tell(sew_boundaries(mesh_), "edges along such cuts sewn");
+    }
     return {};
   }
 

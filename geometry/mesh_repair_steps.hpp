@@ -22,8 +22,7 @@ Orienting orient_neighbours(TriangleMesh& mesh);
 // when some had to stay.
 bool remove_triangles_without_area(TriangleMesh& mesh);
 
-// Joins boundary edges that lie at the same place and are two of a kind. How many boundary edges
-// fewer there are.
+// Joins boundary edges that lie at the same place and are two of a kind. How many pairs.
 std::size_t sew_boundaries(TriangleMesh& mesh);
 
 struct HoleFilling {

@@ -12,7 +12,7 @@ std::size_t sew_boundaries(TriangleMesh& mesh) {
   auto surface = to_surface<CGAL::Surface_mesh<Kernel::Point_3>>(mesh);
   const std::size_t sewn = CGAL::Polygon_mesh_processing::stitch_borders(surface);
   if (sewn > 0) mesh = from_surface(surface);
-  return 2 * sewn;
+  return sewn;
 }
 
 }  // namespace endplate::geometry

@@ -19,7 +19,7 @@ double diagonal(const TriangleMesh& mesh);
 
 // The units in which `diagonal` lies between the least and the most extent of the object, ends
 // included. One: take it. Several or none: ask. Refuses a diagonal that is not above 0 and a range
-// that is none; up to a factor of ten between its ends the answer is never more than one unit.
+// that is none; below a factor of ten between its ends the answer is never more than one unit.
 GeometryResult<std::vector<LengthUnit>> plausible_units(double diagonal, double least_mm,
                                                         double most_mm);
 

@@ -55,6 +55,16 @@ TEST_CASE("an OBJ file of polygons, comments and relative indices is read", "[ge
         std::vector<std::string>{"1 faces with more than three corners cut into triangles"});
 }
 
+TEST_CASE("a last line without an end is remarked on", "[geometry][mesh]") {
+  const TestFolder folder;
+  const auto file =
+      read_mesh_file(folder.write("a.obj", "v 0 0 0\nv 1 0 0\nv 0 1 0\nv 5 5 5\nf 1 2 3"));
+  REQUIRE(file.has_value());
+  CHECK(file->notes ==
+        std::vector<std::string>{"the last line has no end: look whether the file is complete",
+                                 "1 vertices that no face uses left out"});
+}
+
 TEST_CASE("line ends of other systems, tabs and continued lines change nothing",
           "[geometry][mesh]") {
   const TestFolder folder;

@@ -101,6 +101,16 @@ TEST_CASE("a fin on an edge is cut off and the edge sewn", "[geometry][mesh]") {
   CHECK(repaired->done.back() == "parts with a small share of the area dropped: 1");
 }
 
+TEST_CASE("a wall that was cut open along a fin is sewn again", "[geometry][mesh]") {
+  const auto repaired = repair_mesh(long_fin(), closing(0.0, OpenEnd::leave_open));
+  REQUIRE(repaired.has_value());
+  const auto check = check_mesh(repaired->mesh);
+  CHECK(check->holes.size() == 1);
+  CHECK(check->components.size() == 1);
+  CHECK(repaired->mesh.triangles.size() == long_fin().triangles.size() - 2);
+  CHECK(repaired->done.back() == "edges along such cuts sewn: 2");
+}
+
 TEST_CASE("two bodies that touch at a point are split", "[geometry][mesh]") {
   const auto repaired = repair_mesh(bow_tie(), {});
   CHECK(volume_of(repaired) == Approx(2000.0));

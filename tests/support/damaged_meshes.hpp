@@ -33,6 +33,17 @@ inline TriangleMesh three_on_an_edge() {
   return mesh;
 }
 
+// A fin along two edges of the wall of a limb that is cut at the top: to cut it off, the wall has
+// to be cut open between them as well.
+inline TriangleMesh long_fin() {
+  TriangleMesh mesh = tube(40.0, 300.0, 24, 10, true);
+  const auto tip = static_cast<std::uint32_t>(mesh.vertices_mm.size());
+  mesh.vertices_mm.emplace_back(40.5, 0.0, 150.0);
+  mesh.triangles.push_back({4 * 24, 5 * 24, tip});
+  mesh.triangles.push_back({5 * 24, 6 * 24, tip});
+  return mesh;
+}
+
 // A triangle of a cube cut in two at the middle of its side, and the gap filled with a sliver whose
 // corners lie on one line.
 inline TriangleMesh with_sliver() {
