@@ -15,7 +15,7 @@ GeometryProblem bad_line(std::size_t line, const std::string& what) {
 
 // A statement that ends with a backslash goes on in the next line.
 std::string without_continuations(std::string text) {
-  for (std::size_t at = text.find('\\'); at != text.npos; at = text.find('\\', at + 1)) {
+  for (std::size_t at = text.find('\\'); at != std::string::npos; at = text.find('\\', at + 1)) {
     const std::size_t end = text.compare(at + 1, 2, "\r\n") == 0 ? at + 2 : at + 1;
     if (end < text.size() && text[end] == '\n') {
       std::fill_n(text.begin() + static_cast<std::ptrdiff_t>(at), end - at + 1, ' ');

@@ -29,8 +29,8 @@ std::int64_t length_at(const char* bytes, const PlyType& type, PlyFormat format)
     const std::size_t place = format == PlyFormat::big_endian ? type.bytes - 1 - i : i;
     value |= static_cast<std::uint64_t>(static_cast<unsigned char>(bytes[place])) << (8 * i);
   }
-  const std::uint64_t sign = std::uint64_t{1} << (8 * type.bytes - 1);
-  if (type.is_signed && (value & sign) != 0) return -1;
+  const char highest = bytes[format == PlyFormat::big_endian ? 0 : type.bytes - 1];
+  if (type.is_signed && (static_cast<unsigned char>(highest) & 0x80U) != 0) return -1;
   return static_cast<std::int64_t>(value);
 }
 

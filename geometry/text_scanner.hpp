@@ -29,10 +29,11 @@ class TextScanner {
   // What is left of this line, without its end (LF or CR LF); goes on to the next line.
   std::string_view rest_of_line() {
     const std::size_t end = text_.find('\n', at_);
-    std::string_view rest = text_.substr(at_, end == text_.npos ? text_.npos : end - at_);
+    std::string_view rest =
+        text_.substr(at_, end == std::string_view::npos ? std::string_view::npos : end - at_);
     if (rest.ends_with('\r')) rest.remove_suffix(1);
-    at_ = end == text_.npos ? text_.size() : end + 1;
-    if (end != text_.npos) ++line_;
+    at_ = end == std::string_view::npos ? text_.size() : end + 1;
+    if (end != std::string_view::npos) ++line_;
     return rest;
   }
 

