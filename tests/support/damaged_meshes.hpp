@@ -59,7 +59,7 @@ inline TriangleMesh with_sliver() {
 // side.
 inline TriangleMesh self_crossing() {
   TriangleMesh mesh = tube(40.0, 300.0, 24, 10, true);
-  mesh.vertices_mm[5 * 24].x() = -60.0;
+  mesh.vertices_mm[std::size_t{5} * 24].x() = -60.0;
   return mesh;
 }
 
