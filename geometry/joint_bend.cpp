@@ -12,6 +12,11 @@ constexpr double kStraight_rad = 1e-6;
 // Flesh keeps its shape up to this share of the room that is left to it.
 constexpr double kUnpressedShare = 0.5;
 
+// Far beyond the zone the room grows faster than the angle opens: flesh presses on flesh near a
+// joint; what a hand does at the far end of a forearm is its own affair.
+constexpr double kFar = 4.0;  // half zones
+constexpr double kFarOpening = 3.0;
+
 }  // namespace
 
 JointBend::JointBend(const Eigen::Vector3d& centre_mm, const Eigen::Vector3d& proximal,
@@ -30,7 +35,8 @@ JointBend::JointBend(const Eigen::Vector3d& centre_mm, const Eigen::Vector3d& pr
 }
 
 double JointBend::pressed(double x, double y) const {
-  const double room = cotangent_ * std::max(y, half_zone_);
+  const double room = cotangent_ * std::max(y, half_zone_) +
+                      kFarOpening * std::max(0.0, y - kFar * half_zone_);
   const double free = kUnpressedShare * room;
   if (x <= free) return x;
   return free + (room - free) * -std::expm1((free - x) / (room - free));

@@ -7,9 +7,9 @@
 // bends and y along the bones, proximal:
 //  - on the far side (x < 0) a point keeps its distance from the bones; behind the joint that is a
 //    circle about its centre;
-//  - on the near side the flesh is pressed flat before it would cross the plane that halves the
-//    angle, and close to the joint it folds along straight lines that meet in one crease, which
-//    lies `half_zone_mm` up the bones;
+//  - on the near side the flesh of a limb is pressed flat before it would cross the plane that
+//    halves the angle, and close to the joint it folds along straight lines that meet in one
+//    crease, which lies `half_zone_mm` up the bones;
 //  - along the axis nothing moves.
 // The map is continuous and no two points meet for 0 <= t < pi, so a surface that does not cross
 // itself is not made to. Beyond the zone, and where nothing presses, it is rigid on either side.
