@@ -35,8 +35,8 @@ JointBend::JointBend(const Eigen::Vector3d& centre_mm, const Eigen::Vector3d& pr
 }
 
 double JointBend::pressed(double x, double y) const {
-  const double room = cotangent_ * std::max(y, half_zone_) +
-                      kFarOpening * std::max(0.0, y - kFar * half_zone_);
+  const double room =
+      cotangent_ * std::max(y, half_zone_) + kFarOpening * std::max(0.0, y - kFar * half_zone_);
   const double free = kUnpressedShare * room;
   if (x <= free) return x;
   return free + (room - free) * -std::expm1((free - x) / (room - free));
@@ -73,9 +73,8 @@ Eigen::Vector3d JointBend::operator()(const Eigen::Vector3d& rest_mm) const {
 }
 
 Eigen::Vector3d JointBend::held(const Eigen::Vector3d& rest_mm) const {
-  return mapped(rest_mm, [this](double x, double y) {
-    return x > 0.0 ? fold(x, y) : Eigen::Vector2d(x, y);
-  });
+  return mapped(
+      rest_mm, [this](double x, double y) { return x > 0.0 ? fold(x, y) : Eigen::Vector2d(x, y); });
 }
 
 }  // namespace endplate::geometry

@@ -34,12 +34,11 @@ Expected<LimbJoints> LimbJoints::from(const evidence::DataPackage& package) {
   LimbJoints result;
   for (const evidence::Row row : package.table("limb_joints")) {
     // The schema allows the words of a segment only.
-    result.joints_.emplace(
-        row.text("joint"),
-        JointPlace{segment_from(row.text("segment")).value(),
-                   {row.number("fraction").value(), row.number("x_mm").value(),
-                    row.number("z_mm").value()},
-                   row.number("half_zone_mm").value_or(0.0)});
+    result.joints_.emplace(row.text("joint"),
+                           JointPlace{segment_from(row.text("segment")).value(),
+                                      {row.number("fraction").value(), row.number("x_mm").value(),
+                                       row.number("z_mm").value()},
+                                      row.number("half_zone_mm").value_or(0.0)});
   }
   std::vector<Problem> problems;
   for (const std::string_view joint : kNeeded) {

@@ -94,12 +94,14 @@ PosedSpace::PosedSpace(const SegmentFrames& frames, const LimbJoints& joints, co
   const double scapular = elevation.angle - glenohumeral_;
   clavicle_ = turn_about(joints.centre_mm("sternoclavicular", frames_), elevation_axis_,
                          kSternoclavicular * scapular);
-  scapula_ = clavicle_ * turn_about(joints.centre_mm("acromioclavicular", frames_),
-                                    elevation_axis_, (1.0 - kSternoclavicular) * scapular);
+  scapula_ = clavicle_ * turn_about(joints.centre_mm("acromioclavicular", frames_), elevation_axis_,
+                                    (1.0 - kSternoclavicular) * scapular);
 
   ulnar_head_ = joints.centre_mm("distal radioulnar", frames_);
   const Vector3d radial_head = joints.centre_mm("proximal radioulnar", frames_);
   pronation_axis_ = (radial_head - ulnar_head_).normalized();
+  humerus_ = shoulder(1.0);
+  pronation_ = pronation(1.0);
   radial_head_level_ = frames_.from_limb(Segment::forearm, radial_head).fraction;
   ulnar_head_level_ = frames_.from_limb(Segment::forearm, ulnar_head_).fraction;
 }
@@ -109,8 +111,8 @@ double PosedSpace::share_of_arm(const Vector3d& neutral_mm) const {
   return smooth_step((kWithScapula - level) / (kWithScapula - kWithHumerus));
 }
 
-double PosedSpace::share_of_pronation(const Vector3d& p) const {
-  const double level = frames_.from_limb(Segment::forearm, p).fraction;
+double PosedSpace::share_of_pronation(const Vector3d& neutral_mm) const {
+  const double level = frames_.from_limb(Segment::forearm, neutral_mm).fraction;
   return std::clamp((level - radial_head_level_) / (ulnar_head_level_ - radial_head_level_), 0.0,
                     1.0);
 }
@@ -137,16 +139,16 @@ Isometry3d PosedSpace::of_bone(Bone bone) const {
       moved = scapula_;
       break;
     case Bone::humerus:
-      moved = shoulder(1.0);
+      moved = humerus_;
       break;
     case Bone::ulna:
-      moved = shoulder(1.0) * elbow_turn_;
+      moved = humerus_ * elbow_turn_;
       break;
     case Bone::radius:
-      moved = shoulder(1.0) * elbow_turn_ * pronation(1.0);
+      moved = humerus_ * elbow_turn_ * pronation_;
       break;
     case Bone::hand:
-      moved = shoulder(1.0) * elbow_turn_ * pronation(1.0) * wrist_turn_;
+      moved = humerus_ * elbow_turn_ * pronation_ * wrist_turn_;
       break;
   }
   if (!left_) return moved;
@@ -160,7 +162,8 @@ Isometry3d PosedSpace::of_bone(Bone bone) const {
 
 Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tissue) const {
   if (left_) p = mirrored(p);
-  const double share = share_of_arm(p);
+  const double arm = share_of_arm(p);
+  const double turned = share_of_pronation(p);
   const auto bend = [&](const JointBend& joint) {
     p = tissue == Tissue::flesh ? joint(p) : joint.held(p);
   };
@@ -169,9 +172,13 @@ Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tiss
     for (std::size_t k = joints.size(); k-- > 0;) bend(joints[k]);
   }
   bend(wrist_);
-  if (pose_.forearm_pronation != 0.0) p = pronation(share_of_pronation(p)) * p;
+  if (turned >= 1.0) {
+    p = pronation_ * p;
+  } else if (turned > 0.0) {
+    p = pronation(turned) * p;
+  }
   bend(elbow_);
-  p = shoulder(share) * p;
+  p = (arm >= 1.0 ? humerus_ : shoulder(arm)) * p;
   return left_ ? mirrored(p) : p;
 }
 

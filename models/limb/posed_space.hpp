@@ -41,7 +41,7 @@ class PosedSpace {
   // Of the arm's own movement, the share that a neutral place takes part in: none at the cords of
   // the plexus, all of it below the armpit.
   double share_of_arm(const Eigen::Vector3d& neutral_mm) const;
-  double share_of_pronation(const Eigen::Vector3d& p) const;
+  double share_of_pronation(const Eigen::Vector3d& neutral_mm) const;
   Eigen::Isometry3d shoulder(double share) const;
   Eigen::Isometry3d pronation(double share) const;
 
@@ -53,11 +53,13 @@ class PosedSpace {
   geometry::JointBend elbow_;
   Eigen::Isometry3d wrist_turn_;
   Eigen::Isometry3d elbow_turn_;
+  Eigen::Isometry3d humerus_;    // the whole of the arm's movement
+  Eigen::Isometry3d pronation_;  // the whole of it, about the ulna
   Eigen::Isometry3d clavicle_;
   Eigen::Isometry3d scapula_;
-  Eigen::Vector3d head_;           // centre of the humeral head
+  Eigen::Vector3d head_;  // centre of the humeral head
   Eigen::Vector3d elevation_axis_;
-  double glenohumeral_ = 0.0;      // part of the elevation
+  double glenohumeral_ = 0.0;  // part of the elevation
   Eigen::Vector3d ulnar_head_;
   Eigen::Vector3d pronation_axis_;
   double radial_head_level_ = 0.0;  // of the forearm's length
