@@ -162,7 +162,8 @@ Isometry3d PosedSpace::of_bone(Bone bone) const {
 
 Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tissue) const {
   if (left_) p = mirrored(p);
-  const double arm = share_of_arm(p);
+  // The skin ends in a round top over the shoulder, which is the arm's.
+  const double arm = tissue == Tissue::flesh ? 1.0 : share_of_arm(p);
   const double turned = share_of_pronation(p);
   const auto bend = [&](const JointBend& joint) {
     p = tissue == Tissue::flesh ? joint(p) : joint.held(p);

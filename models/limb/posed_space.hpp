@@ -25,7 +25,8 @@ class PosedSpace {
   Eigen::Isometry3d of_bone(Bone bone) const;
 
   // Skin and muscle: near a hinge the flesh folds (geometry::JointBend), the forearm twists evenly
-  // from the elbow to the wrist as the radius turns round the ulna, and the armpit follows the arm.
+  // from the elbow to the wrist as the radius turns round the ulna, and all of it, to the round top
+  // over the shoulder, goes with the humerus.
   // `finger`: of a place on a finger, beyond its knuckle or near it.
   Eigen::Vector3d flesh(const Eigen::Vector3d& neutral_mm,
                         std::optional<Finger> finger = std::nullopt) const;
