@@ -1,0 +1,70 @@
+#pragma once
+// Where the places of the anatomical position come to lie when the joints bend.
+//
+// Places in and out are in the limb frame of the frames given (segment_frames.hpp), mm. The thorax
+// does not move. The left limb is the mirror image of the right one, to the last digit.
+#include <Eigen/Geometry>
+#include <array>
+#include <optional>
+
+#include "geometry/joint_bend.hpp"
+#include "models/limb/limb_joints.hpp"
+#include "models/limb/pose.hpp"
+#include "models/limb/segment_frames.hpp"
+
+namespace endplate::limb {
+
+enum class Bone { thorax, clavicle, scapula, humerus, ulna, radius, hand };
+enum class Finger { index, middle, ring, little };
+
+class PosedSpace {
+ public:
+  PosedSpace(const SegmentFrames& frames, const LimbJoints& joints, const Pose& pose);
+
+  // A bone moves as one piece.
+  Eigen::Isometry3d of_bone(Bone bone) const;
+
+  // Skin and muscle: near a hinge the flesh folds (geometry::JointBend), the forearm twists evenly
+  // from the elbow to the wrist as the radius turns round the ulna, and all of it, to the round top
+  // over the shoulder, goes with the humerus.
+  // `finger`: of a place on a finger, beyond its knuckle or near it.
+  Eigen::Vector3d flesh(const Eigen::Vector3d& neutral_mm,
+                        std::optional<Finger> finger = std::nullopt) const;
+  // Nerve: as the flesh, but behind a hinge it stays with the bone to which its tethers hold it.
+  Eigen::Vector3d held(const Eigen::Vector3d& neutral_mm,
+                       std::optional<Finger> finger = std::nullopt) const;
+  // How the surroundings of a place of a nerve turn: that of its bone, without the folding.
+  Eigen::Matrix3d turn(const Eigen::Vector3d& neutral_mm) const;
+
+ private:
+  enum class Tissue { flesh, nerve };
+  Eigen::Vector3d moved(Eigen::Vector3d p, std::optional<Finger> finger, Tissue tissue) const;
+  // Of the arm's own movement, the share that a neutral place takes part in: none at the cords of
+  // the plexus, all of it below the armpit.
+  double share_of_arm(const Eigen::Vector3d& neutral_mm) const;
+  double share_of_pronation(const Eigen::Vector3d& neutral_mm) const;
+  Eigen::Isometry3d shoulder(double share) const;
+  Eigen::Isometry3d pronation(double share) const;
+
+  SegmentFrames frames_;  // of the right limb
+  bool left_;
+  Pose pose_;
+  std::array<std::array<geometry::JointBend, 3>, 4> fingers_;  // knuckle, middle, end
+  geometry::JointBend wrist_;
+  geometry::JointBend elbow_;
+  Eigen::Isometry3d wrist_turn_;
+  Eigen::Isometry3d elbow_turn_;
+  Eigen::Isometry3d humerus_;    // the whole of the arm's movement
+  Eigen::Isometry3d pronation_;  // the whole of it, about the ulna
+  Eigen::Isometry3d clavicle_;
+  Eigen::Isometry3d scapula_;
+  Eigen::Vector3d head_;  // centre of the humeral head
+  Eigen::Vector3d elevation_axis_;
+  double glenohumeral_ = 0.0;  // part of the elevation
+  Eigen::Vector3d ulnar_head_;
+  Eigen::Vector3d pronation_axis_;
+  double radial_head_level_ = 0.0;  // of the forearm's length
+  double ulnar_head_level_ = 1.0;
+};
+
+}  // namespace endplate::limb
