@@ -1,7 +1,8 @@
 #pragma once
-// The angles of one limb's joints, against the anatomical position: arm at the side, elbow straight,
-// forearm supinated, wrist, fingers and thumb straight. Radians; all zero is that position. Signs
-// and terms as the ISB recommends (Wu et al., J Biomech 2005;38:981), in the trade's words.
+// The angles of one limb's joints, against the anatomical position: arm at the side, elbow
+// straight, forearm supinated, wrist, fingers and thumb straight. Radians; all zero is that
+// position. Signs and terms as the ISB recommends (Wu et al., J Biomech 2005;38:981), in the
+// trade's words.
 #include <array>
 #include <map>
 #include <string>

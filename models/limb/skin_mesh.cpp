@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <string>
 
@@ -88,6 +89,7 @@ class SkinMaker {
     fingers();
     thumb();
     round_off();
+    drop_unused();
     if (left_) mirror();
     return std::move(skin_);
   }
@@ -517,6 +519,25 @@ class SkinMaker {
       }
       points = moved;
     }
+  }
+
+  // The vertices within the thumb's window belong to no triangle.
+  void drop_unused() {
+    constexpr auto kUnused = std::numeric_limits<std::uint32_t>::max();
+    std::vector<std::uint32_t> place(skin_.mesh.vertices_mm.size(), kUnused);
+    SkinMesh kept;
+    for (auto& triangle : skin_.mesh.triangles) {
+      for (std::uint32_t& v : triangle) {
+        if (place[v] == kUnused) {
+          place[v] = static_cast<std::uint32_t>(kept.mesh.vertices_mm.size());
+          kept.mesh.vertices_mm.push_back(skin_.mesh.vertices_mm[v]);
+          kept.fingers.push_back(skin_.fingers[v]);
+        }
+        v = place[v];
+      }
+    }
+    kept.mesh.triangles = std::move(skin_.mesh.triangles);
+    skin_ = std::move(kept);
   }
 
   void mirror() {

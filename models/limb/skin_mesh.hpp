@@ -22,7 +22,7 @@ struct FingerShares {
 };
 
 struct SkinMesh {
-  geometry::TriangleMesh mesh;  // in the limb frame of the frames it was made for
+  geometry::TriangleMesh mesh;        // in the limb frame of the frames it was made for
   std::vector<FingerShares> fingers;  // by vertex
 };
 

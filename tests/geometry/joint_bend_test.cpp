@@ -6,8 +6,8 @@
 #include <numbers>
 #include <random>
 
-using endplate::geometry::JointBend;
 using Eigen::Vector3d;
+using endplate::geometry::JointBend;
 
 namespace {
 

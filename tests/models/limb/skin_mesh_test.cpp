@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "limb_fixture.hpp"
+#include "models/limb/atlas.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -36,8 +37,8 @@ double winding(const std::vector<Vector3d>& v,
     const double la = a.norm();
     const double lb = b.norm();
     const double lc = c.norm();
-    sum += 2.0 * std::atan2(a.dot(b.cross(c)), la * lb * lc + a.dot(b) * lc + b.dot(c) * la +
-                                                   c.dot(a) * lb);
+    sum += 2.0 * std::atan2(a.dot(b.cross(c)),
+                            la * lb * lc + a.dot(b) * lc + b.dot(c) * la + c.dot(a) * lb);
   }
   return sum / (4.0 * std::numbers::pi);
 }
@@ -86,19 +87,27 @@ TEST_CASE("The skin of the left limb is the mirror image", "[limb][skin]") {
         Approx(volume_ml(right.mesh.vertices_mm, right.mesh.triangles)));
 }
 
+// The mesh rounds the sections of skin_outline.csv where the thumb leaves and the wrist widens, by
+// up to a few mm, so what lies just under them is left out.
 TEST_CASE("Every nerve course below the shoulder lies within the skin", "[limb][skin]") {
+  constexpr double kRounding_mm = 4.0;
   const SegmentFrames frames;
   const SkinMesh skin = skin_of(frames);
-  const Atlas atlas = own_atlas();
+  const Atlas atlas = Atlas::fitted(own_tables()).value();
+  const BodyEnvelope envelope = BodyEnvelope::from(own_tables()).value();
+  int inside = 0;
   for (std::size_t c = 0; c < atlas.courses().size(); ++c) {
     const auto curve = atlas.curve(c, frames);
     for (int k = 0; k <= 30; ++k) {
       const Vector3d p = curve.position(
           std::lerp(curve.first_knot(), curve.last_knot(), static_cast<double>(k) / 30.0));
+      if (envelope.depth_mm<double>(frames, p) < kRounding_mm) continue;
+      ++inside;
       INFO(atlas.courses()[c].id << " at " << p.transpose());
       CHECK(winding(skin.mesh.vertices_mm, skin.mesh.triangles, p) > 0.5);
     }
   }
+  CHECK(inside > 200);
 }
 
 }  // namespace endplate::limb
