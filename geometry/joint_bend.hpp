@@ -41,7 +41,7 @@ class JointBend {
   Eigen::Matrix3d frame_;  // columns near side, proximal, axis
   Eigen::Matrix3d turn_;   // of the distal side, in that frame
   double half_zone_;
-  double crease_ = 0.0;     // distance of the crease from the bone's line; infinite when straight
+  double crease_ = 0.0;     // distance of the crease from the bone's line; unused when straight
   double cotangent_ = 0.0;  // of half the angle
 };
 

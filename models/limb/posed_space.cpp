@@ -4,6 +4,8 @@
 #include <cmath>
 #include <string>
 
+#include "geometry/smooth_step.hpp"
+
 namespace endplate::limb {
 namespace {
 
@@ -11,6 +13,7 @@ using Eigen::AngleAxisd;
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
 using geometry::JointBend;
+using geometry::smooth_step;
 
 // Of every three degrees of elevation two are the humerus's against the scapula, one the scapula's
 // against the chest (common practice, Inman 1944 recalled); half of that at the clavicle's sternal
@@ -25,11 +28,6 @@ constexpr double kWithHumerus = 0.70;
 
 Isometry3d turn_about(const Vector3d& centre, const Vector3d& axis, double angle) {
   return Eigen::Translation3d(centre) * AngleAxisd(angle, axis) * Eigen::Translation3d(-centre);
-}
-
-double smooth_step(double t) {
-  const double s = std::clamp(t, 0.0, 1.0);
-  return s * s * (3.0 - 2.0 * s);
 }
 
 Vector3d mirrored(const Vector3d& p) {

@@ -2,74 +2,20 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <string>
+
+#include "geometry/mesh_smoothing.hpp"
+#include "geometry/mesh_vertices.hpp"
+#include "geometry/smooth_step.hpp"
+#include "models/limb/skin_shape.hpp"
 
 namespace endplate::limb {
 namespace {
 
 using Eigen::Vector3d;
-
-double smooth_step(double t) {
-  const double s = std::clamp(t, 0.0, 1.0);
-  return s * s * (3.0 - 2.0 * s);
-}
-
-// Shapes of the hand and its digits on the ledger limb; assumed, from the breadth of the hand and
-// the thickness of a palm and a finger.
-constexpr double kElbowBlend_mm = 45.0;    // over which the carrying angle is rounded, either side
-constexpr double kTopLevel = 1.10;         // of the arm, where the round top ends
-constexpr double kTopFrom = 0.80;          // and where it begins
-constexpr double kWebHalfDepth_mm = 11.5;  // of the palm where the fingers begin
-constexpr double kFingerRoot_mm = 12.0;    // over which a finger takes its own round shape
-constexpr double kFingerTip_mm = 9.0;      // of the rounded end
-struct FingerShape {
-  const char* name;
-  double web_level;      // of the hand's length, at the middle of the finger
-  double half_width_mm;  // at the root
-  double half_depth_mm;
-};
-constexpr std::array<FingerShape, 4> kFingers{{{"index", 0.594, 8.4, 8.4},
-                                               {"middle", 0.604, 8.5, 8.6},
-                                               {"ring", 0.564, 8.2, 8.2},
-                                               {"little", 0.499, 7.4, 7.2}}};
-constexpr double kTipShare = 0.78;  // of the width at the root, before the rounded end
-// Edges of the palm across, from the radial to the ulnar side, between and beside the fingers.
-constexpr std::array<double, 5> kCells_mm{36.5, 17.5, -1.5, -20.0, -38.0};
-constexpr double kRadialWeb = 0.575;
-constexpr double kUlnarWeb = 0.47;
-
-constexpr double kThumbFrom = 0.09;  // rows of the hand that the thumb's window spans
-constexpr double kThumbTo = 0.31;
-const Vector3d kThumbRoot_mm(9.0, 0.0, 26.0);       // x, y distal of kThumbFrom, z: its first joint
-const Vector3d kThumbDirection(0.40, -0.74, 0.54);  // palmar, proximal, radial
-constexpr double kThumbLength_mm = 103.0;           // AN_120 to AN_122 and a soft tip of 4 mm
-constexpr double kThumbHalfWidth_mm = 10.0;
-constexpr double kThumbHalfDepth_mm = 9.0;
-constexpr int kRoundedRings = 7;
-constexpr int kRounds = 25;
-
-// Numbers of vertices, all multiples of the fineness.
-struct Counts {
-  explicit Counts(int fine)
-      : fineness(fine),
-        cell(5 * fine),
-        side(4 * fine),
-        ring(8 * cell + 2 * side),
-        arm(62 * fine),
-        forearm(50 * fine),
-        hand(22 * fine),
-        finger(16 * fine),
-        thumb(18 * fine),
-        cap(9 * fine) {}
-  int fineness;
-  int cell;  // edges across one finger
-  int side;  // edges from palm to back
-  int ring;
-  int arm, forearm, hand;  // rows
-  int finger, thumb, cap;
-};
+using geometry::smooth_step;
+using namespace skin_shape;
 
 class SkinMaker {
  public:
@@ -88,7 +34,9 @@ class SkinMaker {
     hand();
     fingers();
     thumb();
-    round_off();
+    // The window has corners, and the web beside it is sharp.
+    geometry::smooth_near(skin_.mesh, thumb_root_, kRoundedRings * n_.fineness,
+                          kRounds * n_.fineness * n_.fineness);
     drop_unused();
     if (left_) mirror();
     return std::move(skin_);
@@ -441,7 +389,8 @@ class SkinMaker {
     Vector3d across = corner - corner.dot(direction) * direction;
     across.normalize();
     const Vector3d other = direction.cross(across);
-    const double first_turn = turn_of_second(root, centre, across, other);
+    // The window may run either way round the thumb.
+    const double first_turn = (at(root[root.size() / 4]) - centre).dot(other) > 0.0 ? 1.0 : -1.0;
     const double tip_mm = kFingerTip_mm * breadth_;
     // The axis goes from the middle of the window to the thumb's own line.
     const Vector3d bottom = first + 0.45 * kThumbLength_mm * scale * direction;
@@ -473,71 +422,18 @@ class SkinMaker {
     }
     close(before, add(tip), true);
   }
-  // Which way round the ring runs: 1 from `across` toward `other`, else -1.
-  double turn_of_second(const Ring& root, const Vector3d& centre, const Vector3d& across,
-                        const Vector3d& other) const {
-    const Vector3d quarter = at(root[root.size() / 4]) - centre;
-    (void)across;
-    return quarter.dot(other) > 0.0 ? 1.0 : -1.0;
-  }
-
-  // The thumb's window has corners and its webs are sharp: they are smoothed away, most at the
-  // window and less and less up to kRoundedRings from it.
-  void round_off() {
-    std::vector<std::vector<std::uint32_t>> beside(skin_.mesh.vertices_mm.size());
-    for (const auto& t : skin_.mesh.triangles) {
-      for (std::size_t k = 0; k < 3; ++k) {
-        beside[t[k]].push_back(t[(k + 1) % 3]);
-        beside[t[(k + 1) % 3]].push_back(t[k]);
-      }
-    }
-    const int rings = kRoundedRings * n_.fineness;
-    std::vector<int> steps(beside.size(), rings + 1);
-    std::vector<std::uint32_t> front = thumb_root_;
-    for (const std::uint32_t v : front) steps[v] = 0;
-    for (int step = 1; step <= rings; ++step) {
-      std::vector<std::uint32_t> next;
-      for (const std::uint32_t v : front) {
-        for (const std::uint32_t w : beside[v]) {
-          if (steps[w] <= step) continue;
-          steps[w] = step;
-          next.push_back(w);
-        }
-      }
-      front = std::move(next);
-    }
-    auto& points = skin_.mesh.vertices_mm;
-    std::vector<Vector3d> moved = points;
-    for (int round = 0; round < kRounds * n_.fineness * n_.fineness; ++round) {
-      for (std::size_t v = 0; v < points.size(); ++v) {
-        if (steps[v] > rings) continue;
-        Vector3d mean = Vector3d::Zero();
-        for (const std::uint32_t w : beside[v]) mean += points[w];
-        mean /= static_cast<double>(beside[v].size());
-        const double much = 0.5 * (1.0 - static_cast<double>(steps[v]) / (rings + 1));
-        moved[v] = points[v] + much * (mean - points[v]);
-      }
-      points = moved;
-    }
-  }
-
   // The vertices within the thumb's window belong to no triangle.
   void drop_unused() {
-    constexpr auto kUnused = std::numeric_limits<std::uint32_t>::max();
-    std::vector<std::uint32_t> place(skin_.mesh.vertices_mm.size(), kUnused);
-    SkinMesh kept;
-    for (auto& triangle : skin_.mesh.triangles) {
-      for (std::uint32_t& v : triangle) {
-        if (place[v] == kUnused) {
-          place[v] = static_cast<std::uint32_t>(kept.mesh.vertices_mm.size());
-          kept.mesh.vertices_mm.push_back(skin_.mesh.vertices_mm[v]);
-          kept.fingers.push_back(skin_.fingers[v]);
-        }
-        v = place[v];
-      }
+    std::vector<bool> used(skin_.fingers.size(), false);
+    for (const auto& triangle : skin_.mesh.triangles) {
+      for (const std::uint32_t v : triangle) used[v] = true;
     }
-    kept.mesh.triangles = std::move(skin_.mesh.triangles);
-    skin_ = std::move(kept);
+    std::vector<FingerShares> kept;
+    for (std::size_t v = 0; v < used.size(); ++v) {
+      if (used[v]) kept.push_back(skin_.fingers[v]);
+    }
+    skin_.fingers = std::move(kept);
+    geometry::drop_unused_vertices(skin_.mesh);
   }
 
   void mirror() {

@@ -245,7 +245,11 @@ std::string injuries_text(const DeficitView& view) {
   }
   std::string out;
   for (const Group& group : groups) {
-    out += labelled("Injury", fmt::format("{}, {}", fmt::join(group.members, ", "), group.heading));
+    // A trunk or a root is its own place.
+    const bool said = group.members.size() == 1 && group.heading.contains(group.members.front());
+    out += labelled("Injury",
+                    said ? group.heading
+                         : fmt::format("{}, {}", fmt::join(group.members, ", "), group.heading));
   }
   return out;
 }

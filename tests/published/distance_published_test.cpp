@@ -42,8 +42,8 @@ TEST_CASE("the axillary nerve crosses under deltoid about 5 to 7 cm below the ac
 
 TEST_CASE("the dorsal branch leaves the ulnar nerve 6 to 8 cm above the ulnar styloid",
           "[published][distance]") {
-  // "Dorsal cutaneous ulnar nerve conduction", Archives of Neurology 1980 (abstract, read): leaves
-  // on an average 6 to 8 cm proximal to the ulnar styloid. No row of the tables.
+  // "Dorsal cutaneous ulnar nerve conduction" (abstract, read; Archives of Neurology 1980,
+  // recalled): leaves on an average 6 to 8 cm proximal to the ulnar styloid. No row of the tables.
   const Summary s = level("dorsal branch of ulnar nerve", "origin", "ulnar styloid");
   CHECK(s.mean > 60.0);
   CHECK(s.mean < 80.0);

@@ -135,7 +135,7 @@ TEST_CASE("The left limb is the mirror image of the right one in every pose", "[
   }
 }
 
-TEST_CASE("Behind the elbow the skin is drawn out and a nerve's tethers are not", "[limb][pose]") {
+TEST_CASE("Behind a bent elbow the skin is drawn out by the arc about the joint", "[limb][pose]") {
   const PosedSpace space = posed(pose_from({{"elbow_flexion_deg", 120.0}}));
   const auto length = [&](const auto& map) {
     double sum = 0.0;
