@@ -53,6 +53,32 @@ Expected<BodyEnvelope> BodyEnvelope::from(const evidence::DataPackage& package) 
   return envelope;
 }
 
+Segment BodyEnvelope::covering(const SegmentFrames& frames, const Eigen::Vector3d& p) const {
+  if (frames.from_limb(Segment::hand, p).fraction > 0.0) return Segment::hand;
+  const double arm = depth_in_mm<double>(Segment::humerus, frames, p);
+  const double forearm = depth_in_mm<double>(Segment::forearm, frames, p);
+  return arm > forearm ? Segment::humerus : Segment::forearm;
+}
+
+Eigen::Vector3d BodyEnvelope::inside(const SegmentFrames& frames, const Eigen::Vector3d& p,
+                                     double least_depth_mm) const {
+  const Segment segment = covering(frames, p);
+  const auto depth = [&](const Eigen::Vector3d& place) {
+    return depth_in_mm<double>(segment, frames, place);
+  };
+  if (depth(p) >= least_depth_mm) return p;
+  const SegmentPoint place = frames.from_limb(segment, p);
+  const Eigen::Vector3d axis = frames.to_limb(segment, place.fraction, 0.0, 0.0);
+  // Depth falls along the ray from the axis, and nearly evenly.
+  double inner = 0.0;
+  double outer = 1.0;
+  for (int halvings = 0; halvings < 30; ++halvings) {
+    const double middle = 0.5 * (inner + outer);
+    (depth(axis + middle * (p - axis)) >= least_depth_mm ? inner : outer) = middle;
+  }
+  return axis + inner * (p - axis);
+}
+
 std::size_t BodyEnvelope::nearest_capsule(const SegmentFrames& frames,
                                           const Eigen::Vector3d& p) const {
   std::size_t nearest = 0;

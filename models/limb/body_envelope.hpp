@@ -45,6 +45,10 @@ class BodyEnvelope {
   template <class Scalar>
   Scalar depth_mm(const SegmentFrames& frames, const Eigen::Matrix<Scalar, 3, 1>& p) const;
 
+  // The place itself, or where it is less deep the one at that depth toward the section's middle.
+  Eigen::Vector3d inside(const SegmentFrames& frames, const Eigen::Vector3d& p,
+                         double least_depth_mm) const;
+
   // Distance to the nearest bone's surface, mm; negative inside it.
   template <class Scalar>
   Scalar clearance_mm(const SegmentFrames& frames, const Eigen::Matrix<Scalar, 3, 1>& p) const {
@@ -77,6 +81,8 @@ class BodyEnvelope {
   Scalar depth_in_mm(Segment segment, const SegmentFrames& frames,
                      const Eigen::Matrix<Scalar, 3, 1>& p) const;
   std::size_t nearest_capsule(const SegmentFrames& frames, const Eigen::Vector3d& p) const;
+  // The segment whose skin covers a place.
+  Segment covering(const SegmentFrames& frames, const Eigen::Vector3d& p) const;
 
   std::vector<SkinSection> skin_[3];  // by segment, in ascending order of fraction
   std::vector<BoneCapsule> capsules_;
@@ -85,12 +91,7 @@ class BodyEnvelope {
 template <class Scalar>
 Scalar BodyEnvelope::depth_mm(const SegmentFrames& frames,
                               const Eigen::Matrix<Scalar, 3, 1>& p) const {
-  const bool in_hand = frames.from_limb(Segment::hand, values(p)).fraction > 0.0;
-  const Scalar distal = depth_in_mm<Scalar>(in_hand ? Segment::hand : Segment::forearm, frames, p);
-  if (in_hand) return distal;
-  const Scalar arm = depth_in_mm<Scalar>(Segment::humerus, frames, p);
-  using geometry::value_of;
-  return value_of(arm) > value_of(distal) ? arm : distal;
+  return depth_in_mm<Scalar>(covering(frames, values(p)), frames, p);
 }
 
 template <class Scalar>
@@ -119,8 +120,9 @@ Scalar BodyEnvelope::depth_in_mm(Segment segment, const SegmentFrames& frames,
   const auto mix = [&](double a, double b) {
     return (Scalar(a) + Scalar(b - a) * t) * Scalar(frames.scale().breadth);
   };
-  const Scalar a = mix(low.half_depth_mm, high.half_depth_mm);
-  const Scalar b = mix(low.half_width_mm, high.half_width_mm);
+  const Scalar stout(frames.scale().skin.at(segment, value_of(fraction)));
+  const Scalar a = stout * mix(low.half_depth_mm, high.half_depth_mm);
+  const Scalar b = stout * mix(low.half_width_mm, high.half_width_mm);
   const Scalar x = along(frames.anterior(segment)) - mix(low.centre_x_mm, high.centre_x_mm);
   const Scalar z = along(frames.lateral(segment));
 

@@ -25,6 +25,14 @@ using casefile::Sex;
 constexpr const char* kArm = "acromion to lateral epicondyle";
 constexpr const char* kForearm = "interepicondylar line to bistyloid line";
 constexpr const char* kHand = "distal wrist crease to middle fingertip";
+constexpr const char* kArmGirth = "mid-arm circumference";
+constexpr const char* kForearmGirth = "forearm circumference";
+constexpr const char* kWristGirth = "wrist circumference";
+// Girths of the ledger limb's skin as skin_outline.csv draws it: mid arm, thickest forearm, level
+// of the styloids (perimeters of its ellipses).
+constexpr double kOutlineArm_mm = 284.3;
+constexpr double kOutlineForearm_mm = 267.3;
+constexpr double kOutlineWrist_mm = 153.5;
 // Keeps these random numbers apart from those of other questions asked with the same seed.
 constexpr std::uint64_t kStream = 0x6c696d6273697a65;
 
@@ -140,10 +148,15 @@ Gaussian LimbSize::moments() const {
 }
 
 SegmentScale LimbSize::scale_of(const Eigen::VectorXd& measures_mm) const {
-  return {vocabulary_->at(kArm).weights.dot(measures_mm) / kLedgerArm_mm,
-          vocabulary_->at(kForearm).weights.dot(measures_mm) / kLedgerForearm_mm,
-          vocabulary_->at(kHand).weights.dot(measures_mm) / kLedgerHand_mm,
-          prior_->breadth_weights().dot(measures_mm)};
+  const auto of = [&](const char* measure) {
+    return vocabulary_->at(measure).weights.dot(measures_mm);
+  };
+  SegmentScale scale{of(kArm) / kLedgerArm_mm, of(kForearm) / kLedgerForearm_mm,
+                     of(kHand) / kLedgerHand_mm, prior_->breadth_weights().dot(measures_mm)};
+  scale.skin = {of(kArmGirth) / (scale.breadth * kOutlineArm_mm),
+                of(kForearmGirth) / (scale.breadth * kOutlineForearm_mm),
+                of(kWristGirth) / (scale.breadth * kOutlineWrist_mm)};
+  return scale;
 }
 
 SegmentScale LimbSize::mean_scale() const {

@@ -21,10 +21,11 @@ using geometry::smooth_step;
 constexpr double kGlenohumeral = 2.0 / 3.0;
 constexpr double kSternoclavicular = 0.5;
 
-// Shares of the arm's length between which the flesh goes over from the scapula to the humerus;
-// assumed: the cords of the plexus above, the lower border of the armpit below.
-constexpr double kWithScapula = 0.90;
-constexpr double kWithHumerus = 0.70;
+// Levels of the arm between which a nerve goes over from the scapula to the humerus; assumed: the
+// cords of the plexus beside the coracoid above, below the surgical neck with its quadrangular
+// space.
+constexpr double kWithScapula = 0.98;
+constexpr double kWithHumerus = 0.80;
 
 Isometry3d turn_about(const Vector3d& centre, const Vector3d& axis, double angle) {
   return Eigen::Translation3d(centre) * AngleAxisd(angle, axis) * Eigen::Translation3d(-centre);
@@ -158,35 +159,34 @@ Isometry3d PosedSpace::of_bone(Bone bone) const {
   return result;
 }
 
-Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tissue) const {
+Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tissue,
+                           double least_pronation) const {
   if (left_) p = mirrored(p);
   // The skin ends in a round top over the shoulder, which is the arm's.
   const double arm = tissue == Tissue::flesh ? 1.0 : share_of_arm(p);
-  const double turned = share_of_pronation(p);
-  const auto bend = [&](const JointBend& joint) {
-    p = tissue == Tissue::flesh ? joint(p) : joint.held(p);
-  };
+  const double turned = std::max(share_of_pronation(p), least_pronation);
   if (finger) {
     const auto& joints = fingers_[static_cast<std::size_t>(*finger)];
-    for (std::size_t k = joints.size(); k-- > 0;) bend(joints[k]);
+    for (std::size_t k = joints.size(); k-- > 0;) p = joints[k](p);
   }
-  bend(wrist_);
+  p = wrist_(p);
   if (turned >= 1.0) {
     p = pronation_ * p;
   } else if (turned > 0.0) {
     p = pronation(turned) * p;
   }
-  bend(elbow_);
+  p = tissue == Tissue::flesh ? elbow_(p) : elbow_.held(p);
   p = (arm >= 1.0 ? humerus_ : shoulder(arm)) * p;
   return left_ ? mirrored(p) : p;
 }
 
 Vector3d PosedSpace::flesh(const Vector3d& neutral_mm, std::optional<Finger> finger) const {
-  return moved(neutral_mm, finger, Tissue::flesh);
+  return moved(neutral_mm, finger, Tissue::flesh, 0.0);
 }
 
-Vector3d PosedSpace::held(const Vector3d& neutral_mm, std::optional<Finger> finger) const {
-  return moved(neutral_mm, finger, Tissue::nerve);
+Vector3d PosedSpace::held(const Vector3d& neutral_mm, std::optional<Finger> finger,
+                          double least_pronation) const {
+  return moved(neutral_mm, finger, Tissue::nerve, least_pronation);
 }
 
 Eigen::Matrix3d PosedSpace::turn(const Vector3d& neutral_mm) const {

@@ -1,5 +1,6 @@
 #include "models/limb/segment_frames.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace endplate::limb {
@@ -10,7 +11,33 @@ namespace {
 constexpr double kCreaseBelowStyloids_mm = 7.0;
 constexpr double kCreasePalmar_mm = 2.0;
 
+// Levels at which a girth is taken, and beyond which that of the wrist no longer counts in the hand
+// (assumed: about where the tape lies).
+constexpr double kArmLevel = 0.5;
+constexpr double kForearmFrom = 0.2;
+constexpr double kForearmTo = 0.35;
+constexpr double kWristLevel = 0.95;
+constexpr double kHandLevel = 0.25;
+
+double blend(double from, double to, double t) {
+  return std::lerp(from, to, std::clamp(t, 0.0, 1.0));
+}
+
 }  // namespace
+
+double SkinGirths::at(Segment segment, double fraction) const {
+  const double elbow = 0.5 * (arm + forearm);
+  switch (segment) {
+    case Segment::humerus:
+      return blend(elbow, arm, fraction / kArmLevel);
+    case Segment::forearm:
+      if (fraction < kForearmTo) return blend(elbow, forearm, fraction / kForearmFrom);
+      return blend(forearm, wrist, (fraction - kForearmTo) / (kWristLevel - kForearmTo));
+    case Segment::hand:
+      return blend(wrist, 1.0, fraction / kHandLevel);
+  }
+  return 1.0;
+}
 
 std::string_view to_string(Segment segment) {
   switch (segment) {

@@ -28,12 +28,24 @@ inline constexpr double kLedgerArm_mm = 300.0;      // lateral acromion to later
 inline constexpr double kLedgerForearm_mm = 245.0;  // interepicondylar line to bistyloid line
 inline constexpr double kLedgerHand_mm = 180.0;     // distal wrist crease to dactylion III
 
+// How stout the skin is against a limb of that breadth with the outline of skin_outline.csv; each
+// > 0. Bones and nerves do not follow.
+struct SkinGirths {
+  double arm = 1.0;      // from the middle of the arm up
+  double forearm = 1.0;  // where it is thickest
+  double wrist = 1.0;
+
+  // At a level of a segment, which may lie outside 0 to 1; between those places it blends.
+  double at(Segment segment, double fraction) const;
+};
+
 // A limb's size against the ledger limb; each > 0. `breadth` scales what lies across the axes.
 struct SegmentScale {
   double arm = 1.0;
   double forearm = 1.0;
   double hand = 1.0;
   double breadth = 1.0;
+  SkinGirths skin = {};
 };
 
 // A place in a segment in the ledger limb's terms. `fraction` of the segment's length: from the

@@ -17,6 +17,42 @@ using Eigen::Vector3d;
 using geometry::smooth_step;
 using namespace skin_shape;
 
+// Across the palm, 0 at its radial edge to 4 at its ulnar one: a finger a unit.
+double across_mm(double cell) {
+  const auto k = std::min<std::size_t>(3, static_cast<std::size_t>(cell));
+  return std::lerp(kCells_mm[k], kCells_mm[k + 1], cell - static_cast<double>(k));
+}
+// The inverse; beyond the palm's edges they count.
+double cell_at(double across) {
+  std::size_t k = 0;
+  while (k < 3 && across < kCells_mm[k + 1]) ++k;
+  const double part = (kCells_mm[k] - across) / (kCells_mm[k] - kCells_mm[k + 1]);
+  return std::clamp(static_cast<double>(k) + part, 0.0, 4.0);
+}
+double web_level(double cell) {
+  const std::array<double, 6> places{0.0, 0.5, 1.5, 2.5, 3.5, 4.0};
+  const std::array<double, 6> levels{kRadialWeb,
+                                     kFingers[0].web_level,
+                                     kFingers[1].web_level,
+                                     kFingers[2].web_level,
+                                     kFingers[3].web_level,
+                                     kUlnarWeb};
+  std::size_t k = 0;
+  while (k < 4 && cell > places[k + 1]) ++k;
+  return std::lerp(levels[k], levels[k + 1], (cell - places[k]) / (places[k + 1] - places[k]));
+}
+
+// `part` of the way from the wrist to the web.
+FingerShares shares_at(double cell, double part) {
+  FingerShares result;
+  if (part <= kFingersFrom) return result;
+  const double middle = std::clamp(cell - 0.5, 0.0, 3.0);
+  const auto k = std::min<std::size_t>(2, static_cast<std::size_t>(middle));
+  result.share[k] = 1.0 - (middle - static_cast<double>(k));
+  result.share[k + 1] = middle - static_cast<double>(k);
+  return result;
+}
+
 class SkinMaker {
  public:
   SkinMaker(const SegmentFrames& frames, const BodyEnvelope& envelope, const LimbJoints& joints,
@@ -89,10 +125,11 @@ class SkinMaker {
     const auto k = std::clamp<std::ptrdiff_t>(above - all.begin(), 1, std::ssize(all) - 1);
     const SkinSection& low = all[static_cast<std::size_t>(k - 1)];
     const SkinSection& high = all[static_cast<std::size_t>(k)];
-    const double t = smooth_step((f - low.fraction) / (high.fraction - low.fraction));
+    const double t = (f - low.fraction) / (high.fraction - low.fraction);
+    const double stout = frames_.scale().skin.at(segment, fraction);
     return {f, std::lerp(low.centre_x_mm, high.centre_x_mm, t),
-            std::lerp(low.half_depth_mm, high.half_depth_mm, t),
-            std::lerp(low.half_width_mm, high.half_width_mm, t)};
+            stout * std::lerp(low.half_depth_mm, high.half_depth_mm, t),
+            stout * std::lerp(low.half_width_mm, high.half_width_mm, t)};
   }
 
   Ring ellipse(const Vector3d& centre, const Vector3d& front, const Vector3d& side,
@@ -178,23 +215,6 @@ class SkinMaker {
     }
   }
 
-  // Across the palm, 0 at its radial edge to 4 at its ulnar one: a finger a unit.
-  double across_mm(double cell) const {
-    const auto k = std::min<std::size_t>(3, static_cast<std::size_t>(cell));
-    return std::lerp(kCells_mm[k], kCells_mm[k + 1], cell - static_cast<double>(k));
-  }
-  double web_level(double cell) const {
-    const std::array<double, 6> places{0.0, 0.5, 1.5, 2.5, 3.5, 4.0};
-    const std::array<double, 6> levels{kRadialWeb,
-                                       kFingers[0].web_level,
-                                       kFingers[1].web_level,
-                                       kFingers[2].web_level,
-                                       kFingers[3].web_level,
-                                       kUlnarWeb};
-    std::size_t k = 0;
-    while (k < 4 && cell > places[k + 1]) ++k;
-    return std::lerp(levels[k], levels[k + 1], (cell - places[k]) / (places[k + 1] - places[k]));
-  }
   // Of vertex i of a ring of the hand: where across it lies, and on which face (1 palm, -1 back,
   // between on the sides).
   struct OnPalm {
@@ -217,16 +237,6 @@ class SkinMaker {
     const double depth = kWebHalfDepth_mm * (1.0 - 0.28 * std::pow(to_edge, 4.0));
     return {depth * place.face, 0.0, across_mm(place.cell)};
   }
-  FingerShares shares_at(double cell, double amount) const {
-    FingerShares result;
-    if (amount <= 0.0) return result;
-    const double middle = std::clamp(cell - 0.5, 0.0, 3.0);
-    const auto k = std::min<std::size_t>(2, static_cast<std::size_t>(middle));
-    result.share[k] = 1.0 - (middle - static_cast<double>(k));
-    result.share[k + 1] = middle - static_cast<double>(k);
-    return result;
-  }
-
   void hand() {
     const Vector3d front = frames_.anterior(Segment::hand);
     const Vector3d side = frames_.lateral(Segment::hand);
@@ -234,7 +244,7 @@ class SkinMaker {
     thumb_to_ = static_cast<int>(std::lround(kThumbTo / kFingers[0].web_level * n_.hand));
     for (int row = 1; row <= n_.hand; ++row) {
       const double part = static_cast<double>(row) / n_.hand;
-      const double flat = smooth_step(part / 0.85);
+      const double flat = smooth_step((part - 0.35) / 0.55);
       Ring ring;
       for (int i = 0; i < n_.ring; ++i) {
         const OnPalm place = on_palm(i);
@@ -246,7 +256,7 @@ class SkinMaker {
         const Vector3d offset = (1.0 - flat) * round + flat * web_point_mm(place);
         const Vector3d axis = frames_.to_limb(Segment::hand, level, 0.0, 0.0);
         ring.push_back(add(axis + breadth_ * (offset.x() * front + offset.z() * side),
-                           shares_at(place.cell, part - 0.35)));
+                           shares_at(place.cell, part)));
       }
       const int window_row = row - 1;
       join(last_, ring, [&](std::size_t i) {
@@ -456,6 +466,17 @@ class SkinMaker {
 };
 
 }  // namespace
+
+FingerShares finger_shares(const SegmentFrames& frames, const Vector3d& neutral_mm) {
+  const SegmentPoint place = frames.from_limb(Segment::hand, neutral_mm);
+  const double cell = cell_at(place.z_mm);
+  return shares_at(cell, place.fraction / web_level(cell));
+}
+
+double top_narrowing(double level) {
+  const double up = std::clamp((level - kTopFrom) / (kTopLevel - kTopFrom), 0.0, 1.0);
+  return std::sqrt(1.0 - up * up);
+}
 
 SkinMesh make_skin(const SegmentFrames& frames, const BodyEnvelope& envelope,
                    const LimbJoints& joints, int fineness) {

@@ -16,10 +16,17 @@
 
 namespace endplate::limb {
 
-// How a vertex takes part in the bending of the fingers: none where all shares are 0.
+// How a place takes part in the bending of the fingers: none where all shares are 0.
 struct FingerShares {
   std::array<double, 4> share{};  // index to little; sums to 1 or is all 0
 };
+
+// Of a place of the hand in the anatomical position, proximal of the webs: neighbours bend it
+// together, as its skin.
+FingerShares finger_shares(const SegmentFrames& frames, const Eigen::Vector3d& neutral_mm);
+
+// How much narrower than at four fifths of the arm the round top is at a level of the arm, 1 to 0.
+double top_narrowing(double level);
 
 struct SkinMesh {
   geometry::TriangleMesh mesh;        // in the limb frame of the frames it was made for

@@ -29,6 +29,8 @@ inline constexpr std::array<FingerShape, 4> kFingers{{{"index", 0.594, 8.4, 8.4}
 inline constexpr double kTipShare = 0.78;  // of the width at the root, before the rounded end
 // Edges of the palm across, from the radial to the ulnar side, between and beside the fingers.
 inline constexpr std::array<double, 5> kCells_mm{36.5, 17.5, -1.5, -20.0, -38.0};
+// Of the way from the wrist to the web, from where on the palm's skin goes with the fingers.
+inline constexpr double kFingersFrom = 0.35;
 inline constexpr double kRadialWeb = 0.575;
 inline constexpr double kUlnarWeb = 0.47;
 

@@ -11,6 +11,7 @@
 #include <sstream>
 #include <string_view>
 
+#include "calibrate/motion_page.hpp"
 #include "calibrate/pages.hpp"
 #include "calibrate/tables.hpp"
 #include "output/errors.hpp"
@@ -75,6 +76,23 @@ bool covers(const calibration::CrossValidation& validation) {
   return n >= 100.0 && honest(means) && honest(limbs);
 }
 
+// The beds run along the fitted courses.
+Expected<calibration::MotionFit> fit_motion(const evidence::DataPackage& package,
+                                            const limb::Atlas& fitted) {
+  const auto joints = limb::LimbJoints::from(package);
+  if (!joints) return std::unexpected(joints.error());
+  const auto envelope = limb::BodyEnvelope::from(package);
+  if (!envelope) return std::unexpected(envelope.error());
+  const auto plans = limb::bed_plans(package, fitted);
+  if (!plans) return std::unexpected(plans.error());
+  const auto measures = limb::motion_measures(package);
+  if (!measures) return std::unexpected(measures.error());
+  const auto parameters = limb::MotionParameters::from(package);
+  if (!parameters) return std::unexpected(parameters.error());
+  const limb::MotionModel model(fitted, *joints, *envelope, *plans, limb::SegmentFrames());
+  return calibration::fit_motion(model, *measures, *parameters);
+}
+
 int run(const std::filesystem::path& datasets, const std::filesystem::path& docs, bool validate,
         bool check) {
   const auto fail = [](const Error& error) {
@@ -106,6 +124,14 @@ int run(const std::filesystem::path& datasets, const std::filesystem::path& docs
   write(datasets / "fitted_points.csv", calibrate::fitted_points(fitted, *fit));
   write(datasets / "fitted_measures.csv", calibrate::fitted_measures(fitted, reproduced));
   write(datasets / "fit_summary.csv", calibrate::fit_summary(spread, inflation));
+  const auto moved = fit_motion(*package, fitted);
+  if (!moved) return fail(moved.error());
+  write(datasets / "fitted_motion.csv", calibrate::fitted_motion(moved->parameters));
+  if (!check) write(docs / "nerve-motion-table.md", calibrate::motion_page(*moved));
+  const calibrate::MotionShares motion = calibrate::motion_shares(*moved);
+  std::cout << fmt::format(
+      "{} movements of nerves, {} in the right direction; {} judged, {} within\n", motion.rows,
+      motion.right_direction, motion.judged, motion.within);
   if (!check) write(docs / "limb-fit-residuals.md", calibrate::residual_page(*atlas, reproduced));
 
   const calibration::Shares shares = calibration::shares_of(reproduced, std::nullopt);

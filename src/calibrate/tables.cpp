@@ -66,6 +66,23 @@ std::string fitted_measures(const limb::Atlas& fitted,
   return out;
 }
 
+std::string fitted_motion(const limb::MotionParameters& parameters) {
+  constexpr const char* kReason =
+      "fitted to published excursions and strains; no study measured it";
+  std::string out = "parameter,value,unit,provenance,reason\n";
+  const auto tether = [&](const char* name, double value_mm) {
+    out += fmt::format("{},{:.1f},mm,assumed,{}\n", name, value_mm, kReason);
+  };
+  tether("tether length of arm and forearm", parameters.tether_mm);
+  tether("tether length of the ulnar nerve about the elbow", parameters.cubital_tether_mm);
+  tether("tether length of the hand", parameters.hand_tether_mm);
+  out += fmt::format(
+      "scatter,{:.3f},1,assumed,root mean square of the log of published excursions against the "
+      "model fitted without their study\n",
+      parameters.scatter);
+  return out;
+}
+
 std::string fit_summary(const evidence::SpreadModel& spread, double inflation) {
   return fmt::format(
       "name,value,unit,reason\n"
