@@ -15,7 +15,6 @@ using limb::MotionModel;
 using limb::MotionParameters;
 using limb::MotionQuantity;
 
-constexpr double kNineInTen = 1.645;
 constexpr int kTethers = 3;
 // What a tether length may be before any study, as a factor: between a thumb's breadth and an arm.
 constexpr double kPriorLogSd = 1.0;
@@ -81,17 +80,11 @@ Expected<MotionParameters> fit(const MotionModel& model,
 
 double published_sd(const MotionMeasure& m) {
   if (std::isfinite(m.sd)) return m.sd;
-  return std::abs(m.high - m.low) / (2.0 * kNineInTen);
+  return std::abs(m.high - m.low) / (2.0 * limb::kNineInTen);
 }
 
 double published_middle(const MotionMeasure& m) {
   return std::isfinite(m.mean) ? m.mean : 0.5 * (m.low + m.high);
-}
-
-std::optional<bool> within_published(const MotionMeasure& m, double change) {
-  if (std::isfinite(m.sd)) return std::abs(change - m.mean) <= kNineInTen * m.sd;
-  if (std::isfinite(m.low) && std::isfinite(m.high)) return change >= m.low && change <= m.high;
-  return std::nullopt;
 }
 
 Expected<MotionFit> fit_motion(const MotionModel& model, const std::vector<MotionMeasure>& measures,

@@ -1,6 +1,5 @@
 #pragma once
 // The tether lengths of the nerves' beds, fitted to published excursions and strains.
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -10,10 +9,7 @@
 
 namespace endplate::calibration {
 
-// Whether a change lies within what was published of limbs: the range, or the mean and 1.645
-// standard deviations, between which nine limbs in ten lie. Empty where neither was printed.
-std::optional<bool> within_published(const limb::MotionMeasure& measure, double change);
-// Half of that stretch, as one standard deviation.
+// One standard deviation between limbs: the printed one, or from the range.
 double published_sd(const limb::MotionMeasure& measure);
 double published_middle(const limb::MotionMeasure& measure);
 

@@ -67,6 +67,12 @@ std::size_t nearest_place(const NerveBed& bed, const SegmentFrames& frames, Segm
 
 }  // namespace
 
+std::optional<bool> within_published(const MotionMeasure& m, double change) {
+  if (std::isfinite(m.sd)) return std::abs(change - m.mean) <= kNineInTen * m.sd;
+  if (std::isfinite(m.low) && std::isfinite(m.high)) return change >= m.low && change <= m.high;
+  return std::nullopt;
+}
+
 Expected<std::vector<MotionMeasure>> motion_measures(const evidence::DataPackage& package) {
   std::map<std::string, evidence::Row, std::less<>> figures;
   for (const evidence::Row row : package.table("nerve_paths")) {

@@ -1,6 +1,7 @@
 #pragma once
 // How a published excursion, strain or change of a nerve's bed is read on the model.
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -43,6 +44,13 @@ struct MotionMeasure {
   double low = 0.0;
   double high = 0.0;
 };
+
+// Nine limbs in ten lie within so many standard deviations of the mean.
+inline constexpr double kNineInTen = 1.645;
+
+// Whether a change lies within what was published of limbs: the range, or the mean and kNineInTen
+// standard deviations. Empty where neither was printed.
+std::optional<bool> within_published(const MotionMeasure& measure, double change);
 
 // An unknown bed or pose is an error of the data files.
 Expected<std::vector<MotionMeasure>> motion_measures(const evidence::DataPackage& package);

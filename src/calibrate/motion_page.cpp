@@ -56,7 +56,7 @@ std::string published_words(const limb::MotionMeasure& m) {
 
 std::string line_of(const MotionReading& r) {
   const limb::MotionMeasure& m = r.measure;
-  const auto within = calibration::within_published(m, r.left_out);
+  const auto within = limb::within_published(m, r.left_out);
   return fmt::format("| {} | {} | {} at {} | {} | {} | {} | {:.1f} | {:.1f} | {} | {} | {} |\n",
                      m.row, m.bed, name_of(m.quantity), m.place, pose_words(m.from_deg),
                      pose_words(m.to_deg),
@@ -77,7 +77,7 @@ MotionShares motion_shares(const calibration::MotionFit& fit) {
     shares.right_direction += r.right_direction() ? 1 : 0;
     if (!r.measure.judged) continue;
     ++shares.judged;
-    shares.within += calibration::within_published(r.measure, r.left_out).value_or(false) ? 1 : 0;
+    shares.within += limb::within_published(r.measure, r.left_out).value_or(false) ? 1 : 0;
   }
   return shares;
 }
