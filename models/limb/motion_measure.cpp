@@ -9,10 +9,10 @@
 #include <optional>
 #include <ranges>
 
+#include "models/limb/bed_station.hpp"
+
 namespace endplate::limb {
 namespace {
-
-using Eigen::Vector3d;
 
 // A strain gauge spans about so much on either side of its middle (assumed).
 constexpr double kHalfGauge_mm = 10.0;
@@ -36,33 +36,6 @@ std::optional<std::map<std::string, double>> pose_of(std::string_view text) {
     pose.emplace(item.substr(0, blank), angle);
   }
   return pose;
-}
-
-Bone bone_of(Segment segment) {
-  switch (segment) {
-    case Segment::humerus:
-      return Bone::humerus;
-    case Segment::forearm:
-      return Bone::radius;
-    case Segment::hand:
-      break;
-  }
-  return Bone::hand;
-}
-
-std::size_t nearest_place(const NerveBed& bed, const SegmentFrames& frames, Segment segment,
-                          double level) {
-  std::size_t nearest = 0;
-  double least = std::numeric_limits<double>::infinity();
-  for (std::size_t i = 0; i < bed.places().size(); ++i) {
-    if (bed.places()[i].on_root > 0.0) continue;
-    const double away = std::abs(frames.from_limb(segment, bed.rest_way_mm()[i]).fraction - level);
-    if (away < least) {
-      least = away;
-      nearest = i;
-    }
-  }
-  return nearest;
 }
 
 }  // namespace
@@ -148,45 +121,23 @@ double MotionModel::in_pose(const MotionMeasure& measure, const NerveBed& bed,
   const BedMotion moved = motion(bed, nerves);
   const double level =
       measure.fraction + measure.proximal_mm * frames_.fraction_per_mm(measure.segment);
-  const std::size_t at = nearest_place(bed, frames_, measure.segment, level);
+  const std::size_t at = place_at_level(bed, frames_, measure.segment, level);
   const std::vector<double>& rest = bed.rest_mm();
   switch (measure.quantity) {
     case MotionQuantity::bed_mm:
       return moved.lengthening_mm;
     case MotionQuantity::bed_percent: {
-      const std::size_t from = nearest_place(bed, frames_, Segment::humerus, kArmpit);
-      const std::size_t to = nearest_place(bed, frames_, Segment::hand, kPalm);
+      const std::size_t from = place_at_level(bed, frames_, Segment::humerus, kArmpit);
+      const std::size_t to = place_at_level(bed, frames_, Segment::hand, kPalm);
       const double neutral = rest[to] - rest[from];
       return 100.0 * ((moved.arc_mm[to] - moved.arc_mm[from]) / neutral - 1.0);
     }
-    case MotionQuantity::strain_percent: {
-      double stretched = 0.0;
-      double length = 0.0;
-      for (std::size_t i = 0; i + 1 < rest.size(); ++i) {
-        if (std::abs(0.5 * (rest[i] + rest[i + 1]) - rest[at]) > kHalfGauge_mm) continue;
-        const double step = rest[i + 1] - rest[i];
-        stretched += step * moved.slide.strain[i];
-        length += step;
-      }
-      return 100.0 * stretched / length;
-    }
+    case MotionQuantity::strain_percent:
+      return 100.0 * strain_about(bed, moved, at, kHalfGauge_mm);
     case MotionQuantity::excursion_mm:
       break;
   }
-  // A mark on the bone beside the nerve goes with the bone; where the way passes it now.
-  const Vector3d mark = space.of_bone(bone_of(measure.segment)) * bed.rest_way_mm()[at];
-  std::size_t near = 1;
-  double least = std::numeric_limits<double>::infinity();
-  for (std::size_t i = 1; i + 1 < moved.way_mm.size(); ++i) {
-    const double away = (moved.way_mm[i] - mark).squaredNorm();
-    if (away < least) {
-      least = away;
-      near = i;
-    }
-  }
-  const Vector3d along = (moved.way_mm[near + 1] - moved.way_mm[near - 1]).normalized();
-  const double mark_mm = moved.arc_mm[near] + (mark - moved.way_mm[near]).dot(along);
-  return moved.arc_mm[at] + moved.slide.slide_mm[at] - mark_mm;
+  return excursion_mm(bed, moved, space, measure.segment, at);
 }
 
 double MotionModel::read(const MotionMeasure& measure, const MotionParameters& parameters) const {

@@ -115,9 +115,8 @@ NerveBed::NerveBed(const BedPlan& plan, const Atlas& atlas, const SegmentFrames&
   course_of_.insert(course_of_.begin(), root.size(), kNoCourse);
   if (plan.finger) add_finger(plan, frames, joints, parameters);
 
-  std::vector<Vector3d> way;
-  for (const BedPlace& p : places_) way.push_back(p.place.neutral_mm);
-  rest_way_mm_ = rounded(std::move(way));
+  const PosedSpace at_rest(frames, joints, {});
+  rest_way_mm_ = way_mm(PosedNerves(atlas.landmarks(), envelope, frames, at_rest));
   rest_mm_ = arc_lengths(rest_way_mm_);
   const bool ulnar = plan.bed == "ulnar";
   for (const BedPlace& p : places_) {

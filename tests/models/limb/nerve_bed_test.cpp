@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "limb_fixture.hpp"
+#include "models/limb/bed_answer.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -36,8 +37,8 @@ TEST_CASE("In the anatomical position no bed is longer and no nerve strained", "
   for (std::size_t plan = 0; plan < fixture().plans.size(); ++plan) {
     const BedMotion rest = fixture().moved(plan, SegmentFrames(), {});
     INFO(fixture().plans[plan].bed);
-    CHECK(rest.lengthening_mm == Approx(0.0).margin(0.5));
-    for (const double strain : rest.slide.strain) CHECK(std::abs(strain) < 0.02);
+    CHECK(rest.lengthening_mm == Approx(0.0).margin(1e-9));
+    for (const double strain : rest.slide.strain) CHECK(std::abs(strain) < 1e-9);
   }
 }
 
@@ -65,6 +66,28 @@ TEST_CASE("The beds of both sides lengthen alike", "[limb][motion]") {
     const BedMotion left = fixture().moved(plan, SegmentFrames({}, Side::left), pose);
     CHECK(right.lengthening_mm == Approx(left.lengthening_mm).margin(1e-9));
   }
+}
+
+TEST_CASE("Beds answer for places from the armpit to the wrist, each between limits",
+          "[limb][motion]") {
+  const auto& f = fixture();
+  const auto answers =
+      bed_answers(own_tables(), f.atlas, SegmentFrames(), f.joints, f.envelope,
+                  pose_from({{"elbow_flexion_deg", 100.0}, {"wrist_extension_deg", 50.0}}));
+  REQUIRE(answers.has_value());
+  REQUIRE(answers->size() == 3);
+  for (const BedAnswer& answer : *answers) {
+    CHECK(answer.stations.size() == 5);
+    CHECK_FALSE((answer.nerve != "radial nerve" && answer.sources.empty()));
+    for (const StationMotion& station : answer.stations) {
+      CHECK(station.excursion_mm.low <= station.excursion_mm.value);
+      CHECK(station.excursion_mm.value <= station.excursion_mm.high);
+    }
+  }
+  // Wrist extension draws the median nerve toward the hand, and elbow flexion the ulnar nerve.
+  CHECK(answers->at(0).stations.back().excursion_mm.value > 3.0);
+  CHECK(answers->at(1).stations[2].excursion_mm.low > 1.0);
+  CHECK(answers->at(1).stations[2].strain.value > 0.01);
 }
 
 // Common practice: elbow flexion tightens the ulnar nerve and eases median and radial.
