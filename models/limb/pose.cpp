@@ -1,7 +1,10 @@
 #include "models/limb/pose.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <numbers>
+#include <string_view>
 
 namespace endplate::limb {
 namespace {
@@ -10,6 +13,7 @@ namespace {
 // 100 and 80 degrees (rows JT_172, JT_174, JT_175).
 constexpr double kPipShare = 100.0 / 90.0;
 constexpr double kDipShare = 80.0 / 90.0;
+constexpr std::array<std::string_view, 4> kFingers{"index", "middle", "ring", "little"};
 
 }  // namespace
 
@@ -25,7 +29,7 @@ bool Pose::is_neutral() const {
 }
 
 Pose pose_from(const std::map<std::string, double>& pose_deg) {
-  const auto angle = [&](const char* key) {
+  const auto angle = [&](const std::string& key) {
     const auto found = pose_deg.find(key);
     return found == pose_deg.end() ? 0.0 : found->second * std::numbers::pi / 180.0;
   };
@@ -38,10 +42,15 @@ Pose pose_from(const std::map<std::string, double>& pose_deg) {
   pose.wrist_extension = angle("wrist_extension_deg");
   pose.wrist_ulnar_deviation = angle("wrist_ulnar_deviation_deg");
   const double fist = angle("fingers_flexion_deg");
-  for (FingerPose& finger : pose.fingers) {
-    finger = {fist, kPipShare * fist, kDipShare * fist};
+  for (std::size_t i = 0; i < pose.fingers.size(); ++i) {
+    const auto joint = [&](const char* name, double with_all) {
+      const std::string key = fmt::format("{}_{}_flexion_deg", kFingers[i], name);
+      return pose_deg.contains(key) ? angle(key) : with_all;
+    };
+    pose.fingers[i] = {joint("mcp", fist), joint("pip", kPipShare * fist),
+                       joint("dip", kDipShare * fist)};
   }
-  pose.thumb.palmar_abduction = angle("thumb_abduction_deg");
+  pose.thumb.palmar_abduction = angle("thumb_palmar_abduction_deg");
   pose.thumb.mcp_flexion = angle("thumb_mcp_flexion_deg");
   pose.thumb.ip_flexion = angle("thumb_ip_flexion_deg");
   return pose;

@@ -39,8 +39,9 @@ struct Pose {
   bool is_neutral() const;
 };
 
-// Of a case file, whose keys read_limb.cpp lists: "elbow_flexion_deg". "fingers_flexion_deg" bends
-// all joints of the fingers in proportion, 90 at the knuckles.
+// Of a case file, whose keys casefile::pose_limits() lists: "elbow_flexion_deg".
+// "fingers_flexion_deg" bends all joints of the fingers in proportion, as a fist closes; where a
+// joint is given by itself ("index_pip_flexion_deg"), its own angle counts.
 Pose pose_from(const std::map<std::string, double>& pose_deg);
 
 }  // namespace endplate::limb
