@@ -4,6 +4,7 @@
 #include <CGAL/box_intersection_d.h>
 #include <CGAL/intersections.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 
@@ -77,32 +78,62 @@ std::vector<bool> triangles_without_area(const TriangleMesh& mesh) {
   return without;
 }
 
-SelfIntersections count_self_intersections(const TriangleMesh& mesh) {
+namespace {
+
+// Calls `use` with every pair of triangles that cross until it returns false; whether all were
+// seen.
+template <class Use>
+bool each_crossing(const TriangleMesh& mesh, const Use& use) {
   const std::vector<Point> points = points_of(mesh);
   const std::vector<std::uint32_t> place = first_vertex_at_each_place(mesh);
   const std::vector<bool> without_area = triangles_without_area(mesh);
   std::vector<Corners> triangles;
+  std::vector<std::uint32_t> numbers;
   for (std::size_t t = 0; t < mesh.triangles.size(); ++t) {
+    if (without_area[t]) continue;
     const auto& [a, b, c] = mesh.triangles[t];
-    if (!without_area[t]) triangles.push_back({place[a], place[b], place[c]});
+    triangles.push_back({place[a], place[b], place[c]});
+    numbers.push_back(static_cast<std::uint32_t>(t));
   }
   std::vector<Box> boxes;
   boxes.reserve(triangles.size());
   for (const Corners& t : triangles) boxes.emplace_back(triangle(points, t).bbox(), &t);
+  const auto number = [&](const Box& box) {
+    return numbers[static_cast<std::size_t>(box.handle() - triangles.data())];
+  };
 
-  SelfIntersections found;
   std::size_t candidates = 0;
   const std::size_t most = kLeastCandidates + kMostCandidatesPerTriangle * triangles.size();
   try {
     CGAL::box_self_intersection_d(boxes.begin(), boxes.end(), [&](const Box& a, const Box& b) {
       if (++candidates > most) throw GivenUp{};
       if (!cross(points, *a.handle(), *b.handle())) return;
-      if (++found.pairs >= kMostPairs) throw GivenUp{};
+      if (!use(number(a), number(b))) throw GivenUp{};
     });
   } catch (const GivenUp&) {
-    found.complete = false;
+    return false;
   }
+  return true;
+}
+
+}  // namespace
+
+SelfIntersections count_self_intersections(const TriangleMesh& mesh) {
+  SelfIntersections found;
+  found.complete =
+      each_crossing(mesh, [&](std::uint32_t, std::uint32_t) { return ++found.pairs < kMostPairs; });
   return found;
+}
+
+std::vector<std::array<std::uint32_t, 2>> crossing_pairs(const TriangleMesh& mesh,
+                                                         std::size_t most) {
+  std::vector<std::array<std::uint32_t, 2>> pairs;
+  each_crossing(mesh, [&](std::uint32_t a, std::uint32_t b) {
+    pairs.push_back({std::min(a, b), std::max(a, b)});
+    return pairs.size() < most;
+  });
+  std::ranges::sort(pairs);
+  return pairs;
 }
 
 }  // namespace endplate::geometry

@@ -1,6 +1,8 @@
 #pragma once
 // Triangles without area and triangles that cross, by CGAL's exact predicates.
+#include <array>
 #include <cstddef>
+#include <cstdint>
 #include <vector>
 
 #include "geometry/triangle_mesh.hpp"
@@ -20,5 +22,9 @@ struct SelfIntersections {
 // same three corners. Gives up after 10,000 pairs or when boxes overlap so much (on average more
 // than 200 a triangle) that the count would take minutes.
 SelfIntersections count_self_intersections(const TriangleMesh& mesh);
+
+// The same pairs by the numbers of their triangles, at most `most` of them.
+std::vector<std::array<std::uint32_t, 2>> crossing_pairs(const TriangleMesh& mesh,
+                                                         std::size_t most);
 
 }  // namespace endplate::geometry

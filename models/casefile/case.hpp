@@ -143,12 +143,14 @@ struct Electrodiagnosis {
 };
 
 enum class OperationState { planned, done };
+enum class Layer { subcutaneous, submuscular };
 struct Procedure {
   std::string procedure;  // "repair", "graft", "neurolysis", "nerve transfer", "exploration", ...
   std::optional<std::string> nerve;
   std::optional<Place> at;
   std::optional<int> cables;
   std::optional<std::string> donor;
+  std::optional<Layer> layer;  // of a transposed ulnar nerve
 };
 struct Operation {
   std::optional<Date> date;

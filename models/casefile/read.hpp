@@ -20,10 +20,13 @@ namespace endplate::casefile {
 
 // How far a joint of a pose may go, in degrees, by the key of the pose. From the largest published
 // range of each movement in joints.csv (kind "range of motion"); 0 where no opposite movement is
-// published.
+// published. Pronation counts from full supination, the anatomical position, so it goes up to the
+// largest arc of supination and pronation that one study found.
 struct PoseLimit {
   double low_deg = 0.0;
   double high_deg = 0.0;
+  std::string rows{};     // of joints.csv behind the two: "JT_146 and JT_153"
+  std::string meaning{};  // of the angle: "negative is wrist flexion"
 };
 using PoseLimits = std::map<std::string, PoseLimit, std::less<>>;
 PoseLimits pose_limits(const evidence::DataPackage& package);

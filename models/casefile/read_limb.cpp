@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "models/casefile/json_text.hpp"
@@ -63,11 +64,48 @@ void read_measured(ObjectReader& object, Limb& limb) {
   }
 }
 
+// An angle within the published range, or a problem that names the range and its rows.
+void read_angle(ObjectReader& object, const std::string& key, const PoseLimit& limit, Limb& limb) {
+  const nlohmann::json* value = object.take(key);
+  if (value == nullptr) return;
+  if (!value->is_number()) {
+    object.number(key, limit.low_deg, limit.high_deg, "degrees");
+    return;
+  }
+  const double angle_deg = value->get<double>();
+  if (!(angle_deg >= limit.low_deg && angle_deg <= limit.high_deg)) {
+    object.add(
+        key,
+        fmt::format("{} is outside {} to {} degrees, the largest published range ({})",
+                    value->dump(), limit.low_deg, limit.high_deg, limit.rows),
+        fmt::format("Give {} to {} degrees: {}.", limit.low_deg, limit.high_deg, limit.meaning));
+    return;
+  }
+  limb.pose_deg.emplace(key, angle_deg);
+}
+
+// Abduction and flexion are one elevation in a plane between them, which ends where either does.
+void check_elevation(const ObjectReader& object, const Limb& limb) {
+  const auto abduction = limb.pose_deg.find("shoulder_abduction_deg");
+  const auto flexion = limb.pose_deg.find("shoulder_flexion_deg");
+  if (abduction == limb.pose_deg.end() || flexion == limb.pose_deg.end()) return;
+  const PoseLimit& limit = object.reading().rules.pose.find("shoulder_flexion_deg")->second;
+  const double both_deg = std::hypot(abduction->second, flexion->second);
+  if (both_deg <= limit.high_deg) return;
+  object.add("shoulder_flexion_deg",
+             fmt::format("with {} degrees of abduction the arm is raised by {:.0f} degrees, beyond "
+                         "the largest published range of {} ({})",
+                         abduction->second, both_deg, limit.high_deg, limit.rows),
+             fmt::format("Abduction and flexion together are one elevation, the root of the sum of "
+                         "their squares: keep it within {} degrees.",
+                         limit.high_deg));
+}
+
 void read_pose(ObjectReader& object, Limb& limb) {
   for (const auto& [key, limit] : object.reading().rules.pose) {
-    const auto angle = object.number(key, limit.low_deg, limit.high_deg, "degrees");
-    if (angle) limb.pose_deg.emplace(key, *angle);
+    read_angle(object, key, limit, limb);
   }
+  check_elevation(object, limb);
   object.finish();
 }
 
@@ -87,33 +125,6 @@ Limb read_limb(ObjectReader& object) {
   if (auto pose = object.object("pose")) read_pose(*pose, limb);
   object.finish();
   return limb;
-}
-
-PoseLimits pose_limits(const evidence::DataPackage& package) {
-  // Largest published range of one movement, whoever was measured.
-  const auto largest = [&](std::string_view movement) {
-    double range_deg = 0.0;
-    for (const evidence::Row row : package.table("joints")) {
-      if (row.text("kind") != "range of motion" || row.text("item") != movement) continue;
-      for (const std::string_view column : {"value", "max"}) {
-        range_deg = std::max(range_deg, row.number(column).value_or(0.0));
-      }
-    }
-    return range_deg;
-  };
-  PoseLimits limits;
-  const auto add = [&](std::string key, std::string_view movement, std::string_view opposite) {
-    // 0 - x rather than -x: no negative zero in messages.
-    limits.emplace(std::move(key), PoseLimit{0.0 - largest(opposite), largest(movement)});
-  };
-  add("shoulder_abduction_deg", "shoulder abduction", "");
-  add("shoulder_flexion_deg", "shoulder flexion", "shoulder extension");
-  add("shoulder_external_rotation_deg", "shoulder lateral rotation", "shoulder medial rotation");
-  add("elbow_flexion_deg", "elbow flexion", "");
-  add("forearm_pronation_deg", "forearm pronation", "forearm supination");
-  add("wrist_extension_deg", "wrist extension", "wrist flexion");
-  add("wrist_ulnar_deviation_deg", "wrist ulnar deviation", "wrist radial deviation");
-  return limits;
 }
 
 }  // namespace endplate::casefile

@@ -22,6 +22,16 @@ void read_donor(ObjectReader& item, Procedure& procedure) {
   procedure.donor = item.term("donor", graft ? TermKind::graft_donor : TermKind::nerve);
 }
 
+// Only the ulnar nerve is laid in front of the elbow, so only then a layer has a meaning.
+void read_layer(ObjectReader& item, Procedure& procedure) {
+  const bool ulnar = procedure.procedure == "transposition" && procedure.nerve == "ulnar nerve";
+  if (item.has("layer") && !ulnar) {
+    item.add("layer", "only a transposed ulnar nerve has a layer",
+             "Leave it out, or write \"transposition\" of the \"ulnar nerve\".");
+  }
+  procedure.layer = item.word("layer", kLayers);
+}
+
 }  // namespace
 
 Operation read_operation(ObjectReader& object) {
@@ -54,9 +64,11 @@ Operation read_operation(ObjectReader& object) {
     procedure.at = read_place(item, "at", false);
     if (name) {
       read_donor(item, procedure);
+      read_layer(item, procedure);
     } else {
       item.take("cables");
       item.take("donor");
+      item.take("layer");
     }
     item.finish();
     if (name) operation.done.push_back(std::move(procedure));

@@ -58,6 +58,8 @@ inline constexpr std::array<Word<SensoryState>, 4> kSensoryStates{{
 
 inline constexpr std::array<Word<OperationState>, 2> kOperationStates{
     {{"planned", OperationState::planned}, {"done", OperationState::done}}};
+inline constexpr std::array<Word<Layer>, 2> kLayers{
+    {{"subcutaneous", Layer::subcutaneous}, {"submuscular", Layer::submuscular}}};
 
 // Roots, trunks and cords by the words of the key that places an injury on them; the value is the
 // standard name.
@@ -155,6 +157,9 @@ constexpr std::string_view to_string(SensoryState value) {
 }
 constexpr std::string_view to_string(OperationState value) {
   return word_of(kOperationStates, value);
+}
+constexpr std::string_view to_string(Layer value) {
+  return word_of(kLayers, value);
 }
 
 // "4-" is 3.67 and "4+" 4.33: a third of a grade either way, the usual way of putting the half

@@ -287,6 +287,12 @@ MeasureGeometry Atlas::geometry_of(const NerveMeasure& measure, const SegmentFra
   return geometry;
 }
 
+const Landmark* Atlas::landmark_of_plane(const NerveMeasure& measure) const {
+  const auto plane = std::ranges::find(planes_, measure.plane, &PlaneSpec::name);
+  if (plane == planes_.end() || plane->normal == "outline") return nullptr;
+  return landmarks_.find(plane->landmark);
+}
+
 CrossingSurface Atlas::surface_on(const PlaneSpec& spec, const SegmentFrames& frames) const {
   const Eigen::Vector3d anterior = frames.anterior(spec.segment);
   const Eigen::Vector3d proximal = frames.proximal(spec.segment);

@@ -68,6 +68,9 @@ class Atlas {
   // The measure's landmark, axes and plane on one limb. Measures were checked when read.
   MeasureGeometry geometry_of(const NerveMeasure& measure, const SegmentFrames& frames) const;
 
+  // The landmark in the plane that a crossing looks for; null where it looks round the humerus.
+  const Landmark* landmark_of_plane(const NerveMeasure& measure) const;
+
   // A copy with other courses (same ids, points and order).
   Atlas with_courses(std::vector<Course> courses) const;
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 #include <utility>
 
@@ -54,6 +55,21 @@ Expected<CaseLimb> CaseLimb::from(const evidence::DataPackage& package,
 
 const std::vector<std::string>& CaseLimb::assumptions() const {
   return parts_->assumptions;
+}
+
+std::vector<Eigen::Vector3d> CaseLimb::path_mm(anatomy::NodeIndex nerve, double step_mm) const {
+  const auto& stretch = parts_->layout.stretch(nerve);
+  if (!stretch || !stretch->follows) return {};
+  const std::vector<Level>& levels = parts_->layout.levels();
+  const double from_mm = levels[stretch->from].arc_mm;
+  const double to_mm = levels[stretch->to].arc_mm;
+  const int steps = std::max(1, static_cast<int>(std::ceil((to_mm - from_mm) / step_mm)));
+  std::vector<Eigen::Vector3d> path;
+  for (int k = 0; k <= steps; ++k) {
+    path.push_back(parts_->layout.courses()[stretch->course].position_at(
+        std::lerp(from_mm, to_mm, static_cast<double>(k) / steps)));
+  }
+  return path;
 }
 
 std::vector<std::string> CaseLimb::sources(anatomy::NodeIndex nerve) const {

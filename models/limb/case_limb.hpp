@@ -1,5 +1,6 @@
 #pragma once
 // The limb of one case in the anatomical position, as lengths along its nerves. Both sides alike.
+#include <Eigen/Core>
 #include <cstdint>
 #include <memory>
 #include <string>
@@ -45,6 +46,10 @@ class CaseLimb {
   Expected<std::vector<double>> sample_places_mm(const std::string& nerve,
                                                  const casefile::Place& at, int count,
                                                  std::uint64_t seed) const;
+
+  // Where a nerve that has a course runs, from its beginning to its end in steps of at most
+  // `step_mm`: on the mean right limb at rest, in the limb frame, mm. Empty for the others.
+  std::vector<Eigen::Vector3d> path_mm(anatomy::NodeIndex nerve, double step_mm) const;
 
   // What was not given and therefore taken, in words.
   const std::vector<std::string>& assumptions() const;

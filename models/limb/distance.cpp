@@ -2,14 +2,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
+#include <map>
 #include <set>
+#include <utility>
 
 #include "models/evidence/nearest_names.hpp"
 #include "models/evidence/pool.hpp"
-#include "models/limb/atlas.hpp"
-#include "models/limb/fit_summary.hpp"
 #include "models/limb/limb_size.hpp"
+#include "models/limb/measured_limb.hpp"
+#include "models/limb/over_skin.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -34,120 +37,84 @@ Summary signed_summary(double mean, double sd, double sign) {
   return summarise_normal(sign * mean, sd);
 }
 
-Provenance weaker(Provenance a, Provenance b) {
-  return std::max(a, b);
-}
-
-// Everything of one limb that distances are taken on.
-class Limb {
- public:
-  Limb(const evidence::DataPackage& package, Atlas atlas, const SegmentScale& scale, Side side)
-      : atlas_(std::move(atlas)), fit_(FitSummary::from(package)), frames_(scale, side) {
-    for (std::size_t c = 0; c < atlas_.courses().size(); ++c) {
-      curves_.push_back(atlas_.curve(c, frames_));
-      ledger_curves_.push_back(atlas_.curve(c, SegmentFrames()));
-    }
-    for (const evidence::Row row : package.table("landmark_distances")) {
-      provenance_.emplace(
-          row.text("id"),
-          evidence::provenance_from(row.text("provenance")).value_or(Provenance::assumed));
-    }
-  }
-
-  const Atlas& atlas() const { return atlas_; }
-  const FitSummary& fit() const { return fit_; }
-  const SegmentFrames& frames() const { return frames_; }
-  const geometry::CubicSpline& curve(std::size_t course) const { return curves_[course]; }
-
-  Provenance provenance_of(const std::vector<std::string>& rows) const {
-    Provenance weakest = Provenance::read;
-    for (const std::string& row : rows) {
-      const auto found = provenance_.find(row);
-      if (found != provenance_.end()) weakest = weaker(weakest, found->second);
-    }
-    return weakest;
-  }
-
-  // The measure on this limb and on the ledger limb, mm.
-  struct Taken {
-    double here = 0.0;
-    double ledger = 0.0;
-  };
-  std::optional<Taken> take(const NerveMeasure& measure) const {
-    const auto& points = atlas_.courses()[measure.course].points;
-    const double point = measure.point ? points[*measure.point].knot : 0.0;
-    const double other =
-        measure.other ? points[*measure.other].knot : curves_[measure.course].first_knot();
-    const auto on = [&](const geometry::CubicSpline& curve, const SegmentFrames& frames) {
-      return take_measure<double>(atlas_.geometry_of(measure, frames), curve, curve, point, other);
-    };
-    const auto here = on(curves_[measure.course], frames_);
-    const auto ledger = on(ledger_curves_[measure.course], SegmentFrames());
-    if (!here || !ledger) return std::nullopt;
-    return Taken{*here, *ledger};
-  }
-
- private:
-  Atlas atlas_;
-  FitSummary fit_;
-  SegmentFrames frames_;
-  std::vector<geometry::CubicSpline> curves_;
-  std::vector<geometry::CubicSpline> ledger_curves_;
-  std::map<std::string_view, Provenance> provenance_;
-};
-
 // A distance along the limb by model and studies, before it is shown.
 struct Combined {
   double mean = 0.0;
   double mean_sd = 0.0;  // of the mean over limbs
   double limb_sd = 0.0;  // of one limb, the uncertainty of the mean and of its population included
+  double model = 0.0;    // the model's own figure in the pose
+  double moved = 0.0;    // of the mean, by the pose and the operations
 };
 
 // The model and the pooled studies are two looks at one mean, each with its own error; the studies
 // weigh by their precision. (The model was fitted to them too; its error is that on studies it
 // never saw, so counting them twice does not narrow the answer.)
-Combined combine(const Limb& limb, const FittedMeasure& fitted, const Limb::Taken& taken) {
+Combined combine(const MeasuredLimb& limb, const FittedMeasure& fitted,
+                 const MeasuredLimb::Taken& taken) {
   const double model_error = limb.fit().model_error_mm(fitted.model_sd_mm, taken.here);
   const double pooled = fitted.pooled_mm + taken.here - taken.ledger;
   const double var_model = model_error * model_error;
   const double var_pooled = fitted.pooled_se_mm * fitted.pooled_se_mm;
   const double weight = var_model / (var_model + var_pooled);
   Combined result;
-  result.mean = std::lerp(taken.here, pooled, weight);
+  const double at_rest = std::lerp(taken.here, pooled, weight);
+  // The studies measured limbs at rest; what the pose changes is the model's alone.
+  result.moved = taken.moved.value_or(taken.here) - taken.here;
+  result.model = taken.moved.value_or(taken.here);
+  result.mean = at_rest + result.moved;
   result.mean_sd = std::sqrt(var_model * var_pooled / (var_model + var_pooled));
   // A new population strays from the mean as the studied ones do.
   result.limb_sd =
-      std::hypot(result.mean_sd, limb.fit().model_error_mm(0.0, result.mean), fitted.limb_sd_mm);
+      std::hypot(result.mean_sd, limb.fit().model_error_mm(0.0, at_rest), fitted.limb_sd_mm);
   return result;
 }
 
 // The other kinds of distance of the same point, from the geometry, moved as far as the answer
 // along the limb moved it.
-void add_geometry(const Limb& limb, const NerveMeasure& measure, const Combined& along, double sign,
-                  Distance& distance) {
-  const geometry::CubicSpline& curve = limb.curve(measure.course);
+void add_geometry(const MeasuredLimb& limb, const NerveMeasure& measure, const Combined& along,
+                  double sign, Distance& distance) {
   const auto& points = limb.atlas().courses()[measure.course].points;
-  const MeasureGeometry geometry = limb.atlas().geometry_of(measure, limb.frames());
+  const MeasureGeometry geometry = limb.geometry_of(measure);
   const double knot = points[*measure.point].knot;
-  const Eigen::Vector3d offset = curve.position(knot) - geometry.landmark;
+  const Eigen::Vector3d offset = limb.curve(measure.course).position(knot) - geometry.landmark;
   const double axial = offset.dot(geometry.distal);
   const double across = (offset - axial * geometry.distal).norm();
   const double straight = std::hypot(along.mean, across);
   if (std::abs(along.mean) > kLevel_mm) {
     distance.straight_mm = signed_summary(straight, along.limb_sd, 1.0);
   }
-  CrossingSurface level;
-  level.normal = geometry.distal;
-  level.through = geometry.landmark;
-  const auto passes = find_crossing(curve, level, geometry.search_from, geometry.search_to);
+  const auto passes = limb.level_of(measure);
   if (!passes) return;
-  const double arc = geometry::arc_length(curve, *passes, knot);
+  const double arc = geometry::arc_length(limb.curve_at_rest(measure.course), *passes, knot);
   distance.along_nerve_mm = signed_summary(arc + along.mean - axial, along.limb_sd, sign);
 }
 
-Distance of_measure(const Limb& limb, const NerveMeasure& measure, const FittedMeasure& fitted,
-                    const Limb::Taken& taken) {
-  const Combined combined = combine(limb, fitted, taken);
+// Where the tape of a measure is laid, and by how much the answer differs from the model.
+void lay_tape(const MeasuredLimb& limb, const NerveMeasure& measure, const Combined& combined,
+              FoundDistance& found) {
+  if (measure.definition == Definition::length) {
+    found.no_tape = "the length of a nerve is not measured over the skin";
+    return;
+  }
+  if (limb.atlas().landmarks().find(measure.landmark) == nullptr) {
+    found.no_tape = "the model limb does not hold this landmark";
+    return;
+  }
+  const auto place = limb.place_of(measure);
+  if (!place) {
+    found.no_tape = "the nerve does not cross there in this pose";
+    return;
+  }
+  const Eigen::Vector3d landmark = limb.geometry_of(measure).landmark;
+  const double correction = found.distance.straight_mm
+                                ? found.distance.straight_mm->mean - (*place - landmark).norm()
+                                : std::abs(combined.mean) - std::abs(combined.model);
+  found.tape = TapeEnds{landmark, *place, correction, combined.limb_sd};
+}
+
+FoundDistance of_measure(const MeasuredLimb& limb, const NerveMeasure& measure,
+                         const FittedMeasure& fitted, const MeasuredLimb::Taken& taken) {
+  Combined combined = combine(limb, fitted, taken);
   Distance distance;
   distance.nerve = measure.nerve;
   distance.point = measure.point_name;
@@ -157,6 +124,8 @@ Distance of_measure(const Limb& limb, const NerveMeasure& measure, const FittedM
   distance.studies = fitted.studies;
   for (const MeasureRow& row : measure.rows) distance.sources.push_back(row.row);
   distance.provenance = limb.provenance_of(distance.sources);
+  distance.in_pose = limb.bent() && taken.moved.has_value();
+  distance.moved_mm = combined.moved;
 
   Direction direction;
   switch (measure.definition) {
@@ -179,13 +148,18 @@ Distance of_measure(const Limb& limb, const NerveMeasure& measure, const FittedM
       break;
     case Definition::straight:
     case Definition::nearest:
+      // A pose that shortens the model by more than the studies measured leaves the model alone.
+      if (combined.mean <= 0.0) combined.mean = combined.model;
       distance.straight_mm = signed_summary(combined.mean, combined.limb_sd, 1.0);
       break;
   }
   distance.direction = direction.word;
+  distance.moved_mm *= direction.sign;
   distance.mean_low_mm = direction.sign * combined.mean - kZ90 * combined.mean_sd;
   distance.mean_high_mm = direction.sign * combined.mean + kZ90 * combined.mean_sd;
-  return distance;
+  FoundDistance found{std::move(distance), std::nullopt};
+  lay_tape(limb, measure, combined, found);
+  return found;
 }
 
 // A distance that only studies give: the nerve has no course in the model.
@@ -241,9 +215,9 @@ std::optional<Distance> of_studies(const evidence::Quantity& quantity,
 }
 
 // A point of a course against a landmark that no study measured it from.
-Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
-                  const std::string& point_name, const Landmark& landmark,
-                  const std::vector<std::string>& sources) {
+FoundDistance of_model(const MeasuredLimb& limb, PointRef ref, const std::string& nerve,
+                       const std::string& point_name, const Landmark& landmark,
+                       const std::vector<std::string>& sources) {
   const CoursePoint& point = limb.atlas().courses()[ref.course].points[ref.point];
   NerveMeasure measure;
   measure.course = ref.course;
@@ -257,7 +231,8 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
   const auto knot_sd = limb.fit().knot_sd_mm.find(point.id);
   const double point_sd = knot_sd == limb.fit().knot_sd_mm.end() ? 0.0 : knot_sd->second;
   Combined combined;
-  combined.mean = taken->here;
+  combined.model = combined.mean = taken->moved.value_or(taken->here);
+  combined.moved = combined.mean - taken->here;
   combined.mean_sd = std::hypot(limb.fit().model_error_mm(point_sd, taken->here), landmark.sd_mm);
   combined.limb_sd =
       std::hypot(combined.mean_sd, limb.fit().between_limbs.at(std::abs(taken->here)));
@@ -275,11 +250,15 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
       "other landmarks";
   const Direction direction = towards(combined.mean, "distal", "proximal");
   distance.direction = direction.word;
+  distance.in_pose = limb.bent() && taken->moved.has_value();
+  distance.moved_mm = direction.sign * combined.moved;
   distance.along_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
   add_geometry(limb, measure, combined, direction.sign, distance);
   distance.mean_low_mm = direction.sign * combined.mean - kZ90 * combined.mean_sd;
   distance.mean_high_mm = direction.sign * combined.mean + kZ90 * combined.mean_sd;
-  return distance;
+  FoundDistance found{std::move(distance), std::nullopt};
+  lay_tape(limb, measure, combined, found);
+  return found;
 }
 
 bool fits(const DistanceQuery& query, const std::string& nerves, const std::string& point,
@@ -295,8 +274,8 @@ bool fits(const DistanceQuery& query, const std::string& nerves, const std::stri
 }
 
 // Points of the courses against the queried landmark, where no study has measured them from it.
-void add_modelled_points(const evidence::DataPackage& package, const Limb& limb,
-                         const DistanceQuery& query, std::vector<Distance>& found) {
+void add_modelled_points(const evidence::DataPackage& package, const MeasuredLimb& limb,
+                         const DistanceQuery& query, std::vector<FoundDistance>& found) {
   const Landmark* landmark = limb.atlas().landmarks().find(*query.landmark);
   if (landmark == nullptr) return;
   std::map<std::string, std::vector<std::string>> rows_of;  // by point id
@@ -309,7 +288,8 @@ void add_modelled_points(const evidence::DataPackage& package, const Limb& limb,
     const std::string nerve(row.text("tree_node"));
     const std::string point(row.text("point_std"));
     if (!fits(query, nerve, point, landmark->name)) continue;
-    const bool known = std::ranges::any_of(found, [&](const Distance& d) {
+    const bool known = std::ranges::any_of(found, [&](const FoundDistance& each) {
+      const Distance& d = each.distance;
       return d.nerve == nerve && d.point == point && d.along_limb_mm && d.posture.empty();
     });
     const auto ref = limb.atlas().find_point(row.text("point"));
@@ -323,15 +303,30 @@ void add_modelled_points(const evidence::DataPackage& package, const Limb& limb,
 }  // namespace
 
 Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
-                                   const casefile::Limb& given, const DistanceQuery& query) {
+                                   const casefile::Limb& given, const DistanceQuery& query,
+                                   const std::vector<casefile::Operation>& operations) {
   auto size = LimbSize::from(package, given);
   if (!size) return std::unexpected(size.error());
   auto atlas = Atlas::fitted(package);
   if (!atlas) return std::unexpected(atlas.error());
-  const Limb limb(package, std::move(*atlas), size->mean_scale(), given.side);
+  const SegmentFrames frames(size->mean_scale(), given.side);
+  auto pose = CasePose::from(package, frames, given.pose_deg);
+  if (!pose) return std::unexpected(pose.error());
+  const auto transposition = ulnar_transposition(operations);
 
   DistanceAnswer answer;
   answer.assumptions = size->assumptions();
+  std::ranges::copy(pose->assumptions, std::back_inserter(answer.assumptions));
+  if (transposition) answer.assumptions.push_back(in_words(*transposition));
+  const MeasuredLimb limb(package, std::move(*atlas), frames, std::move(*pose), transposition);
+  if (limb.bent()) {
+    answer.assumptions.emplace_back(
+        "In the pose a distance is that of the anatomical position, which the studies measured, "
+        "moved by what the pose moves on the model; its spread is that of the anatomical "
+        "position.");
+  }
+
+  std::vector<FoundDistance> found;
   std::set<std::string, std::less<>> modelled;  // rows that a measure of the model uses
   for (const NerveMeasure& measure : limb.atlas().measures()) {
     for (const MeasureRow& row : measure.rows) modelled.insert(row.row);
@@ -339,7 +334,7 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
     const auto fitted = limb.fit().measures.find(measure.id);
     const auto taken = limb.take(measure);
     if (fitted == limb.fit().measures.end() || !taken) continue;
-    answer.distances.push_back(of_measure(limb, measure, fitted->second, *taken));
+    found.push_back(of_measure(limb, measure, fitted->second, *taken));
   }
 
   const auto quantities = evidence::quantities(package.table("landmark_distances"));
@@ -353,16 +348,24 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
         quantity.rows, [&](const evidence::Measurement& row) { return modelled.contains(row.id); });
     if (in_model) continue;
     if (auto distance = of_studies(quantity, spread)) {
-      answer.distances.push_back(std::move(*distance));
+      found.push_back({std::move(*distance), std::nullopt,
+                       "the model does not hold this distance, only its studies"});
     }
   }
-  if (query.landmark) add_modelled_points(package, limb, query, answer.distances);
+  if (query.landmark) add_modelled_points(package, limb, query, found);
 
-  if (answer.distances.empty()) {
+  if (found.empty()) {
     return std::unexpected(
         Error::outside_model({"distance", "no published or modelled distance fits",
                               "Leave out --point or --from to see which there are."}));
   }
+  if (query.over_skin || query.landmark || found.size() <= kFewDistances) {
+    measure_over_skin(limb, found);
+    answer.assumptions.emplace_back(
+        "Over the skin: a tape on the mean limb's modelled skin, whose shape is assumed, corrected "
+        "and spread as the studies correct and spread the straight distance.");
+  }
+  for (FoundDistance& each : found) answer.distances.push_back(std::move(each.distance));
   std::ranges::stable_sort(answer.distances, {}, &Distance::nerve);
   return answer;
 }

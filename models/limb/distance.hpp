@@ -28,7 +28,8 @@ struct Distance {
   std::string nerve;      // standard term
   std::string point;      // as named in the tables
   std::string landmark;   // standard term
-  std::string posture;    // empty: the anatomical position
+  std::string posture;    // of the studies; empty: the anatomical position, or `in_pose`
+  bool in_pose = false;   // in the pose of the case
   std::string direction;  // proximal, distal, lateral, medial, anterior, posterior; empty: unsigned
   std::string definition;  // how the published distance was measured, in a word of the tables
 
@@ -37,6 +38,10 @@ struct Distance {
   std::optional<Summary> straight_mm;
   std::optional<Summary> along_limb_mm;   // along the segment's long axis
   std::optional<Summary> across_limb_mm;  // across it
+  std::optional<Summary> over_skin_mm;    // as a tape over the skin measures it
+  std::string over_skin_absent;           // why there is none
+  // Of the mean of the published kind, by the pose of the case and its operations.
+  double moved_mm = 0.0;
 
   // 90 % interval for the mean over limbs of the published kind of distance, mm.
   double mean_low_mm = 0.0;
@@ -53,7 +58,11 @@ struct DistanceQuery {
   std::optional<std::string> nerve;     // standard term
   std::optional<std::string> landmark;  // standard term
   std::string point;                    // words that the point's name must contain
+  // Over the skin too, which takes half a second; a question that names a landmark and one with few
+  // answers have it in any case.
+  bool over_skin = false;
 };
+inline constexpr std::size_t kFewDistances = 30;
 
 struct DistanceAnswer {
   std::vector<Distance> distances;
@@ -62,7 +71,12 @@ struct DistanceAnswer {
 
 // Published distances that fit the query, and for a query that names a landmark also the modelled
 // points of the nerve that no study measured from it. Nothing found is Fault::outside_model.
+//
+// In a pose, and with the ulnar nerve transposed, the answer for the limb at rest is moved by what
+// the model's own figure moves: the studies keep their weight. Distances that no model holds, and
+// crossings that are not there in the pose, stay those of the anatomical position and say so.
 Expected<DistanceAnswer> distances(const evidence::DataPackage& package, const casefile::Limb& limb,
-                                   const DistanceQuery& query);
+                                   const DistanceQuery& query,
+                                   const std::vector<casefile::Operation>& operations = {});
 
 }  // namespace endplate::limb

@@ -1,5 +1,6 @@
 #pragma once
-// The landmarks of the neutral limb, each in the frame of the segment it moves with.
+// The landmarks of the neutral limb, each in the frame of a segment, and the bones
+// with which they move.
 #include <Eigen/Core>
 #include <map>
 #include <optional>
@@ -10,6 +11,7 @@
 #include "models/core/error.hpp"
 #include "models/evidence/data_package.hpp"
 #include "models/evidence/provenance.hpp"
+#include "models/limb/posed_space.hpp"
 #include "models/limb/segment_frames.hpp"
 
 namespace endplate::limb {
@@ -17,8 +19,9 @@ namespace endplate::limb {
 struct Landmark {
   std::string name;  // landmark_std of landmarks.csv
   Segment segment = Segment::humerus;
-  SegmentPoint place;  // on the ledger limb
-  double sd_mm = 0.0;  // of the placement on the ledger limb, in each direction
+  SegmentPoint place;        // on the ledger limb
+  std::optional<Bone> bone;  // that it moves with; nothing: it moves with the flesh
+  double sd_mm = 0.0;        // of the placement on the ledger limb, in each direction
   evidence::Provenance provenance = evidence::Provenance::assumed;
   std::string reason;
 };
@@ -37,6 +40,9 @@ class LandmarkSet {
   }
   std::optional<Eigen::Vector3d> position_mm(std::string_view name,
                                              const SegmentFrames& frames) const;
+  // The same in a pose; `space` is that of `frames`.
+  static Eigen::Vector3d posed_mm(const Landmark& landmark, const SegmentFrames& frames,
+                                  const PosedSpace& space);
 
  private:
   std::vector<Landmark> landmarks_;

@@ -1,31 +1,17 @@
 #include "models/limb/limb_answer.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <set>
 
 #include "models/limb/case_limb.hpp"
+#include "models/limb/case_pose.hpp"
 #include "models/limb/landmark_set.hpp"
 #include "models/limb/limb_size.hpp"
+#include "models/limb/ulnar_transposition.hpp"
 
 namespace endplate::limb {
 namespace {
-
-Expected<void> check_neutral(const casefile::Limb& limb) {
-  std::vector<Problem> problems;
-  for (const auto& [joint, angle_deg] : limb.pose_deg) {
-    if (angle_deg == 0.0) continue;
-    problems.push_back({"/limb/pose/" + joint,
-                        fmt::format("{:g} degrees: the limb is modelled in the anatomical position "
-                                    "only",
-                                    angle_deg),
-                        "Give 0 degrees or leave the pose out."});
-  }
-  if (problems.empty()) return {};
-  return std::unexpected(Error{Fault::outside_model, std::move(problems)});
-}
 
 void add_measures(const LimbSize& size, LimbAnswer& answer) {
   for (const Measure& measure : size.vocabulary().measures()) {
@@ -40,18 +26,22 @@ void add_measures(const LimbSize& size, LimbAnswer& answer) {
   }
 }
 
-void add_landmarks(const LandmarkSet& set, const LimbSize& size, int samples, std::uint64_t seed,
-                   LimbAnswer& answer) {
+void add_landmarks(const LandmarkSet& set, const LimbSize& size, const CasePose& pose, int samples,
+                   std::uint64_t seed, LimbAnswer& answer) {
   const SegmentFrames mean_frames(size.mean_scale(), answer.side);
+  const PosedSpace mean_space(mean_frames, pose.joints, pose.pose);
   std::vector<SegmentFrames> frames;
+  std::vector<PosedSpace> spaces;
   for (const SizedLimb& limb : size.sample(samples, seed)) {
     frames.emplace_back(limb.scale, answer.side);
+    spaces.emplace_back(frames.back(), pose.joints, pose.pose);
   }
   for (const Landmark& landmark : set.landmarks()) {
-    const Eigen::Vector3d position = LandmarkSet::position_mm(landmark, mean_frames);
+    const Eigen::Vector3d position = LandmarkSet::posed_mm(landmark, mean_frames, mean_space);
     Eigen::Array3d squares = Eigen::Array3d::Zero();
-    for (const SegmentFrames& sampled : frames) {
-      squares += (LandmarkSet::position_mm(landmark, sampled) - position).array().square();
+    for (std::size_t i = 0; i < frames.size(); ++i) {
+      squares +=
+          (LandmarkSet::posed_mm(landmark, frames[i], spaces[i]) - position).array().square();
     }
     const double placement_mm = landmark.sd_mm * size.mean_scale().breadth;
     const Eigen::Array3d variance =
@@ -61,8 +51,24 @@ void add_landmarks(const LandmarkSet& set, const LimbSize& size, int samples, st
   }
 }
 
-void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree, int samples,
+void add_frames(const SegmentFrames& frames, const PosedSpace& space, LimbAnswer& answer) {
+  const auto add = [&](const char* name, Bone bone, Segment segment) {
+    const Eigen::Isometry3d moved = space.of_bone(bone);
+    answer.frames.push_back(
+        {name, moved * frames.origin(segment), moved.linear() * frames.anterior(segment),
+         moved.linear() * frames.proximal(segment), moved.linear() * frames.lateral(segment)});
+  };
+  add("humerus", Bone::humerus, Segment::humerus);
+  add("ulna", Bone::ulna, Segment::forearm);
+  add("radius", Bone::radius, Segment::forearm);
+  add("hand", Bone::hand, Segment::hand);
+}
+
+void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree,
+                const SegmentFrames& frames, const PosedSpace& space,
+                const std::optional<UlnarTransposition>& transposition, int samples,
                 std::uint64_t seed, std::set<std::string>& sources, LimbAnswer& answer) {
+  constexpr double kStep_mm = 10.0;
   const auto sampled = case_limb.sample(samples, seed);
   for (anatomy::NodeIndex node = 0; node < tree.size(); ++node) {
     if (tree.node(node).kind != anatomy::NodeKind::terminal) continue;
@@ -71,7 +77,16 @@ void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree, int s
     for (const auto& metrics : sampled) lengths_mm.push_back(metrics.length_mm[node]);
     const auto own = case_limb.sources(node);
     sources.insert(own.begin(), own.end());
-    answer.nerves.push_back({tree.node(node).name, summarise_sample(lengths_mm), 0.0, own});
+    NerveLength nerve{tree.node(node).name, summarise_sample(lengths_mm), std::nullopt, {}, own};
+    if (answer.pose_deg.empty()) nerve.strain = 0.0;
+    for (Eigen::Vector3d p : case_limb.path_mm(node, kStep_mm)) {
+      if (answer.side == Side::left) p.z() = -p.z();
+      if (transposition && nerve.nerve == "ulnar nerve") {
+        p = transposed_mm(frames, transposition->layer, p);
+      }
+      nerve.path_mm.push_back(space.held(p));
+    }
+    answer.nerves.push_back(std::move(nerve));
   }
 }
 
@@ -79,21 +94,28 @@ void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree, int s
 
 Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
                                  const anatomy::NerveTree& tree, const casefile::Limb& limb,
-                                 int samples, std::uint64_t seed) {
-  if (auto neutral = check_neutral(limb); !neutral) return std::unexpected(neutral.error());
+                                 const std::vector<casefile::Operation>& operations, int samples,
+                                 std::uint64_t seed) {
   const auto size = LimbSize::from(package, limb);
   if (!size) return std::unexpected(size.error());
   const auto landmarks = LandmarkSet::from(package);
   if (!landmarks) return std::unexpected(landmarks.error());
   const auto case_limb = CaseLimb::from(package, tree, limb);
   if (!case_limb) return std::unexpected(case_limb.error());
+  const SegmentFrames frames(size->mean_scale(), limb.side);
+  const auto pose = CasePose::from(package, frames, limb.pose_deg);
+  if (!pose) return std::unexpected(pose.error());
+  const auto transposition = ulnar_transposition(operations);
+  const PosedSpace space(frames, pose->joints, pose->pose);
 
   LimbAnswer answer;
   answer.side = limb.side;
+  if (!pose->pose.is_neutral()) answer.pose_deg = limb.pose_deg;
   std::set<std::string> sources(size->sources().begin(), size->sources().end());
   add_measures(*size, answer);
-  add_landmarks(*landmarks, *size, samples, seed, answer);
-  add_nerves(*case_limb, tree, samples, seed, sources, answer);
+  add_frames(frames, space, answer);
+  add_landmarks(*landmarks, *size, *pose, samples, seed, answer);
+  add_nerves(*case_limb, tree, frames, space, transposition, samples, seed, sources, answer);
   answer.sources.assign(sources.begin(), sources.end());
 
   if (!limb.side_given) answer.assumptions.emplace_back("Side is not given: right is shown.");
@@ -106,9 +128,17 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
   };
   add(size->assumptions());
   add(case_limb->assumptions());
-  answer.assumptions.emplace_back(
-      "Anatomical position, arm at the side, forearm supinated: the pose against which strain is "
-      "reckoned, so every strain is 0.");
+  add(pose->assumptions);
+  if (transposition) add({in_words(*transposition)});
+  if (answer.pose_deg.empty()) {
+    answer.assumptions.emplace_back(
+        "Anatomical position, arm at the side, forearm supinated: the pose against which strain is "
+        "reckoned, so every strain is 0.");
+  } else {
+    answer.assumptions.emplace_back(
+        "Lengths, breadths and girths are those of the anatomical position; a nerve keeps its "
+        "length in every pose.");
+  }
   answer.assumptions.emplace_back(
       "Landmarks are assumed: placed by textbook anatomy and the spacing of published distances.");
   return answer;

@@ -2,6 +2,8 @@
 // How big is this limb: the answer as plain data.
 #include <Eigen/Core>
 #include <cstdint>
+#include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,8 +30,9 @@ struct SizedMeasure {
 struct PlacedLandmark {
   std::string name;
   Segment segment = Segment::humerus;
-  Eigen::Vector3d position_mm;  // of the mean limb, in the limb frame (segment_frames.hpp)
-  Eigen::Vector3d sd_mm;        // of size and placement together
+  // Of the mean limb in the case's pose, in the limb frame (segment_frames.hpp): the thorax stays.
+  Eigen::Vector3d position_mm;
+  Eigen::Vector3d sd_mm;  // of size and placement together
   evidence::Provenance provenance = evidence::Provenance::assumed;
   std::string reason;
 };
@@ -37,12 +40,27 @@ struct PlacedLandmark {
 struct NerveLength {
   std::string nerve;
   Summary length_mm;
-  double strain = 0.0;  // against the neutral pose
+  std::optional<double> strain;  // against the neutral pose; not reckoned in any other
+  // Where it runs on the mean limb in the pose, in steps of at most 10 mm; empty where the model
+  // knows no more than its length.
+  std::vector<Eigen::Vector3d> path_mm;
   std::vector<std::string> sources;
+};
+
+// The frame of one bone of the mean limb in the pose: unit vectors and origin in the limb frame. At
+// rest ulna and radius share the forearm's.
+struct BoneFrame {
+  std::string bone;
+  Eigen::Vector3d origin_mm;
+  Eigen::Vector3d anterior;
+  Eigen::Vector3d proximal;
+  Eigen::Vector3d lateral;
 };
 
 struct LimbAnswer {
   Side side = Side::right;
+  std::map<std::string, double> pose_deg;  // as asked; empty in the anatomical position
+  std::vector<BoneFrame> frames;
   std::vector<SizedMeasure> segments;
   std::vector<SizedMeasure> breadths;
   std::vector<SizedMeasure> girths;
@@ -52,10 +70,12 @@ struct LimbAnswer {
   std::vector<std::string> sources;
 };
 
-// In the anatomical position. A pose that bends a joint is outside the model.
+// In the pose of the case, as far as the skin of its mean limb lets the joints go, and with the
+// ulnar nerve where the operations laid it.
 // `samples` >= 2 sampled limbs give the spread of landmarks and nerves.
 Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
                                  const anatomy::NerveTree& tree, const casefile::Limb& limb,
-                                 int samples, std::uint64_t seed);
+                                 const std::vector<casefile::Operation>& operations, int samples,
+                                 std::uint64_t seed);
 
 }  // namespace endplate::limb

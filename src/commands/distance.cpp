@@ -19,6 +19,7 @@ struct Options {
   std::string nerve;
   std::string point;
   std::string from;
+  bool over_skin = false;
 };
 
 // The standard name of what was typed; a slip that was read is added to `assumptions`.
@@ -56,6 +57,7 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
   std::vector<std::string> readings = patient.assumptions;
   limb::DistanceQuery query;
   query.point = options.point;
+  query.over_skin = options.over_skin;
   if (!options.nerve.empty() || !options.from.empty()) {
     const auto terms = anatomy::Terms::from(*package);
     if (!terms) return std::unexpected(terms.error());
@@ -76,7 +78,7 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
       return std::unexpected(ok.error());
     }
   }
-  auto answer = limb::distances(*package, patient.limb, query);
+  auto answer = limb::distances(*package, patient.limb, query, patient.operations);
   if (!answer) return std::unexpected(answer.error());
   answer->assumptions.insert(answer->assumptions.begin(), readings.begin(), readings.end());
   const auto repeats = std::ranges::unique(answer->assumptions);
@@ -84,9 +86,9 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
 
   Answer result;
   if (common.json) {
-    result.document = distance_json(common, patient.limb.side, *answer);
+    result.document = distance_json(common, patient.limb, *answer);
   } else {
-    result.text = distance_text(patient.limb.side, *answer);
+    result.text = distance_text(patient.limb, *answer);
   }
   return result;
 }
@@ -101,6 +103,8 @@ void register_distance(Registry& registry) {
   command->add_option("--nerve", options->nerve, "only this nerve or branch");
   command->add_option("--point", options->point, "only points with these words in their name");
   command->add_option("--from", options->from, "only from this landmark");
+  command->add_flag("--over-skin", options->over_skin,
+                    "over the skin too (always with --from, and with 30 distances or fewer)");
 }
 
 }  // namespace endplate::cli

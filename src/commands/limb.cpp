@@ -10,6 +10,7 @@
 #include "models/evidence/provenance.hpp"
 #include "models/limb/limb_answer.hpp"
 #include "output/envelope.hpp"
+#include "output/pose_text.hpp"
 #include "output/text_table.hpp"
 
 namespace endplate::cli {
@@ -40,6 +41,24 @@ bool is_among(const Names& names, const std::string& name) {
 
 Json vector_json(const Eigen::Vector3d& v) {
   return Json::array({v.x(), v.y(), v.z()});
+}
+
+Json path_json(const std::vector<Eigen::Vector3d>& path) {
+  Json list = Json::array();
+  for (const Eigen::Vector3d& p : path) list.push_back(vector_json(p));
+  return list;
+}
+
+Json frames_json(const std::vector<limb::BoneFrame>& frames) {
+  Json list = Json::array();
+  for (const limb::BoneFrame& frame : frames) {
+    list.push_back({{"bone", frame.bone},
+                    {"origin_mm", vector_json(frame.origin_mm)},
+                    {"anterior", vector_json(frame.anterior)},
+                    {"proximal", vector_json(frame.proximal)},
+                    {"lateral", vector_json(frame.lateral)}});
+  }
+  return list;
 }
 
 Json measures_json(const std::vector<SizedMeasure>& measures, const char* what, const char* size) {
@@ -73,6 +92,8 @@ Json document_of(const LimbAnswer& answer, const CommonOptions& options) {
   Json document = envelope("limb", options, answer.side, answer.assumptions, answer.sources);
   document["frame"] =
       "origin midway between the epicondyles; x anterior, y proximal, z to the right; mm";
+  document["pose"] = answer.pose_deg;
+  document["bone_frames"] = frames_json(answer.frames);
   document["segments"] = measures_json(answer.segments, "segment", "length_mm");
   document["breadths"] = measures_json(answer.breadths, "breadth", "breadth_mm");
   document["girths"] = measures_json(answer.girths, "level", "girth_mm");
@@ -81,7 +102,8 @@ Json document_of(const LimbAnswer& answer, const CommonOptions& options) {
   for (const limb::NerveLength& nerve : answer.nerves) {
     nerves.push_back({{"nerve", nerve.nerve},
                       {"length_mm", to_json(nerve.length_mm)},
-                      {"strain", nerve.strain},
+                      {"strain", nerve.strain ? Json(*nerve.strain) : Json(nullptr)},
+                      {"path_mm", path_json(nerve.path_mm)},
                       {"sources", nerve.sources}});
   }
   document["nerves"] = std::move(nerves);
@@ -143,10 +165,19 @@ std::string nerves_text(const LimbAnswer& answer) {
 
 std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
   std::string text =
-      fmt::format("{} LIMB: how big it is\n\n", answer.side == Side::right ? "RIGHT" : "LEFT");
+      fmt::format("{} LIMB: how big it is\n", answer.side == Side::right ? "RIGHT" : "LEFT");
+  if (!answer.pose_deg.empty()) {
+    for (const std::string& line :
+         wrap("Landmarks in the pose: " + pose_in_words(answer.pose_deg), 98))
+      text += line + '\n';
+  }
+  text += '\n';
   text += measures_text(answer) + '\n' + landmarks_text(answer);
-  text +=
-      "Origin midway between the epicondyles; +- is one standard deviation of size and place.\n\n";
+  text += answer.pose_deg.empty() ? "Origin midway between the epicondyles; +- is one standard "
+                                    "deviation of size and place.\n\n"
+                                  : "Origin midway between the epicondyles of the anatomical "
+                                    "position; the thorax stays. +- is "
+                                    "one\nstandard deviation of size and place.\n\n";
   text += nerves_text(answer) + '\n';
   if (!options.quiet) {
     for (const std::string& assumption : answer.assumptions) {
@@ -170,8 +201,8 @@ Expected<Answer> run_limb(const CommonOptions& options) {
   if (!tree) return std::unexpected(tree.error());
   const auto input = load_case(options, *package);
   if (!input) return std::unexpected(input.error());
-  const auto answer =
-      limb::answer_limb(*package, *tree, input->limb, options.samples, options.seed);
+  const auto answer = limb::answer_limb(*package, *tree, input->limb, input->operations,
+                                        options.samples, options.seed);
   if (!answer) return std::unexpected(answer.error());
   return Answer{document_of(*answer, options), text_of(*answer, options)};
 }

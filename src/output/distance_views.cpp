@@ -3,9 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <utility>
 
 #include "output/envelope.hpp"
+#include "output/pose_text.hpp"
 #include "output/text_table.hpp"
 
 namespace endplate::cli {
@@ -44,17 +47,31 @@ std::string kind_of(const Distance& d) {
   return "straight";
 }
 
+// Joints that are bent.
+std::map<std::string, double> pose_of(const casefile::Limb& limb) {
+  std::map<std::string, double> bent = limb.pose_deg;
+  std::erase_if(bent, [](const auto& joint) { return joint.second == 0.0; });
+  return bent;
+}
+
+std::string posture_of(const Distance& d) {
+  if (d.in_pose) return "pose of the case";
+  return d.posture.empty() ? "anatomical position" : d.posture;
+}
+
 std::string side_line(Side side) {
   return fmt::format("{} LIMB", side == Side::right ? "RIGHT" : "LEFT");
 }
 
 }  // namespace
 
-Json distance_json(const CommonOptions& common, Side side, const limb::DistanceAnswer& answer) {
+Json distance_json(const CommonOptions& common, const casefile::Limb& limb,
+                   const limb::DistanceAnswer& answer) {
   std::set<std::string> sources;
   for (const Distance& d : answer.distances) sources.insert(d.sources.begin(), d.sources.end());
-  Json document = envelope("distance", common, side, answer.assumptions,
+  Json document = envelope("distance", common, limb.side, answer.assumptions,
                            std::vector<std::string>(sources.begin(), sources.end()));
+  document["pose"] = pose_of(limb);
   Json list = Json::array();
   for (const Distance& d : answer.distances) {
     Json item;
@@ -62,13 +79,19 @@ Json distance_json(const CommonOptions& common, Side side, const limb::DistanceA
     item["point"] = d.point;
     item["from"] = d.landmark;
     item["direction"] = d.direction;
-    item["posture"] = d.posture.empty() ? "anatomical position" : d.posture;
+    item["posture"] = posture_of(d);
     item["along_nerve_mm"] = optional_summary(d.along_nerve_mm);
     item["straight_mm"] = optional_summary(d.straight_mm);
     item["along_limb_mm"] = optional_summary(d.along_limb_mm);
     item["across_limb_mm"] = optional_summary(d.across_limb_mm);
-    // The tape's way over the skin needs a skin, which the model does not have yet.
-    item["over_skin_mm"] = nullptr;
+    item["over_skin_mm"] = optional_summary(d.over_skin_mm);
+    if (!d.over_skin_mm) {
+      item["over_skin_absent"] =
+          d.over_skin_absent.empty()
+              ? "not asked for: name a landmark with --from, or give --over-skin"
+              : d.over_skin_absent;
+    }
+    item["moved_by_pose_mm"] = d.moved_mm;
     item["measured_as"] = d.definition;
     item["mean_interval_90_mm"] = {d.mean_low_mm, d.mean_high_mm};
     item["basis"] = to_string(d.basis);
@@ -82,10 +105,20 @@ Json distance_json(const CommonOptions& common, Side side, const limb::DistanceA
   return document;
 }
 
-std::string distance_text(Side side, const limb::DistanceAnswer& answer) {
-  std::string out =
-      side_line(side) + ": points of the nerves from landmarks, anatomical position\n";
+std::string distance_text(const casefile::Limb& limb, const limb::DistanceAnswer& answer) {
+  const bool bent = !pose_of(limb).empty();
+  std::string out = side_line(limb.side) + ": points of the nerves from landmarks" +
+                    (bent ? "" : ", anatomical position") + "\n";
+  if (bent) {
+    for (const std::string& line : wrap("In the pose: " + pose_in_words(limb.pose_deg), 98))
+      out += line + "\n";
+  }
+  const bool skin = std::ranges::any_of(
+      answer.distances, [](const Distance& d) { return d.over_skin_mm.has_value(); });
   using Align = TextTable::Align;
+  // Widths; the skin's column takes some of them.
+  constexpr std::size_t kPoint = 26;
+  constexpr std::size_t kFrom = 20;
   std::string nerve;
   std::optional<TextTable> table;
   const auto finish = [&] {
@@ -97,22 +130,37 @@ std::string distance_text(Side side, const limb::DistanceAnswer& answer) {
       nerve = d.nerve;
       out += "\n";
       for (const std::string& line : wrap(nerve, 98)) out += line + "\n";
-      table.emplace(std::vector<TextTable::Column>{{"point", Align::left, 26},
-                                                   {"from", Align::left, 20},
-                                                   {"direction", Align::left, 9},
-                                                   {"mm", Align::right, 5},
-                                                   {"90 % of limbs, mm", Align::right, 17},
-                                                   {"measured", Align::left, 11}});
+      std::vector<TextTable::Column> columns{{"point", Align::left, skin ? kPoint - 4 : kPoint},
+                                             {"from", Align::left, skin ? kFrom - 3 : kFrom},
+                                             {"direction", Align::left, 9},
+                                             {"mm", Align::right, 5},
+                                             {"90 % of limbs, mm", Align::right, 17},
+                                             {"measured", Align::left, 11}};
+      if (skin) columns.push_back({"skin mm", Align::right, 7});
+      table.emplace(std::move(columns));
     }
     const Summary& figure = main_figure(d);
-    table->add_row({d.posture.empty() ? d.point : d.point + " (" + d.posture + ")", d.landmark,
-                    d.direction, fmt::format("{:.0f}", figure.mean),
-                    fmt::format("{:.0f} to {:.0f}", figure.p05, figure.p95), kind_of(d)});
+    std::string point = d.point;
+    if (!d.posture.empty()) {
+      point += " (" + d.posture + ")";
+    } else if (bent && !d.in_pose) {
+      point += " (anatomical position)";
+    }
+    std::vector<std::string> cells{std::move(point),
+                                   d.landmark,
+                                   d.direction,
+                                   fmt::format("{:.0f}", figure.mean),
+                                   fmt::format("{:.0f} to {:.0f}", figure.p05, figure.p95),
+                                   kind_of(d)};
+    if (skin) cells.push_back(d.over_skin_mm ? fmt::format("{:.0f}", d.over_skin_mm->mean) : "-");
+    table->add_row(std::move(cells));
   }
   finish();
   out +=
       "\nA negative end of an interval lies on the other side of the landmark. --json has the\n"
       "sources; endplate evidence shows the rows behind each figure.\n";
+  if (skin)
+    out += "skin mm: by a tape over the skin; - where there is none, and --json says why.\n";
   for (const std::string& assumption : answer.assumptions) {
     const auto lines = wrap("assumed: " + assumption, 98);
     for (const std::string& line : lines) out += line + "\n";

@@ -6,7 +6,8 @@
 
 namespace endplate::cli {
 
-Json distance_json(const CommonOptions& common, Side side, const limb::DistanceAnswer& answer);
-std::string distance_text(Side side, const limb::DistanceAnswer& answer);
+Json distance_json(const CommonOptions& common, const casefile::Limb& limb,
+                   const limb::DistanceAnswer& answer);
+std::string distance_text(const casefile::Limb& limb, const limb::DistanceAnswer& answer);
 
 }  // namespace endplate::cli

@@ -2,8 +2,10 @@
 // the same meshes in the same run on one core.
 //
 // Usage: endplate-bench-geodesic [SOURCES [EDGE_MM...]]
+//        endplate-bench-geodesic SOURCES skin DATASETS CASE
 // SOURCES a mesh (4 if not said); EDGE_MM as for arm_mesh: about 5, 12, 25 and 50 thousand vertices
-// if not said. The exact distances take seconds to a minute a source.
+// if not said. With `skin`: the skin of that case at both finenesses, straight and bent. The exact
+// distances take seconds to a minute a source.
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -16,10 +18,12 @@
 #include <optional>
 #include <random>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "geometry/surface_distance.hpp"
 #include "tests/benchmarks/arm_mesh.hpp"
+#include "tests/benchmarks/case_skin.hpp"
 #include "tests/benchmarks/geodesic_judge.hpp"
 
 namespace {
@@ -73,8 +77,7 @@ struct Tally {
   }
 };
 
-void run(double edge_mm, int sources) {
-  const TriangleMesh mesh = endplate::benchmarks::arm_mesh(edge_mm);
+void run(const TriangleMesh& mesh, int sources) {
   const auto count = static_cast<std::uint32_t>(mesh.vertices_mm.size());
   double edges_mm = 0.0;
   for (const auto& t : mesh.triangles)
@@ -146,9 +149,19 @@ void run(double edge_mm, int sources) {
 
 int main(int count, char** words) {
   const int sources = count > 1 ? std::atoi(words[1]) : 4;
+  if (count == 5 && std::string_view(words[2]) == "skin") {
+    for (const double elbow_deg : {0.0, 90.0}) {
+      for (const int fineness : {1, 2}) {
+        fmt::print("skin of {}, fineness {}, elbow at {:.0f} degrees\n", words[4], fineness,
+                   elbow_deg);
+        run(endplate::benchmarks::case_skin(words[3], words[4], fineness, elbow_deg), sources);
+      }
+    }
+    return EXIT_SUCCESS;
+  }
   std::vector<double> edges_mm;
   for (int i = 2; i < count; ++i) edges_mm.push_back(std::atof(words[i]));
   if (edges_mm.empty()) edges_mm = {15.0, 7.0, 3.35, 2.0};
-  for (const double edge_mm : edges_mm) run(edge_mm, sources);
+  for (const double edge_mm : edges_mm) run(endplate::benchmarks::arm_mesh(edge_mm), sources);
   return EXIT_SUCCESS;
 }

@@ -1,5 +1,6 @@
 #include <unistd.h>
 
+#include <Eigen/Core>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <filesystem>
@@ -134,11 +135,82 @@ TEST_CASE("limb refuses what it cannot answer and writes nothing", "[cli][limb]"
   CHECK(unit.status == 2);
   CHECK(unit.out.empty());
   CHECK(unit.err.find("error: /limb/measured/hand length: ") != std::string::npos);
-  const Outcome bent = refused(R"({"pose": {"elbow_flexion_deg": 90}})");
-  CHECK(bent.status == 3);
+  const Outcome bent = refused(R"({"pose": {"elbow_flexion_deg": 160}})");
+  CHECK(bent.status == 2);
   CHECK(bent.out.empty());
-  CHECK(bent.err.find("error: /limb/pose/elbow_flexion_deg: ") != std::string::npos);
-  CHECK(refused(R"({"pose": {"elbow_flexion_deg": 0}})").status == 0);
+  CHECK(bent.err.find("error: /limb/pose/elbow_flexion_deg: 160 is outside 0 to 158 degrees, the "
+                      "largest published range (JT_125)") != std::string::npos);
   const Outcome tiny = refused(R"({"sex": "male", "age_years": 30, "stature_mm": 1200})");
   CHECK(tiny.status == 3);
+}
+
+namespace {
+
+Eigen::Vector3d landmark(const nlohmann::json& document, const char* name) {
+  for (const auto& item : document["landmarks"]) {
+    if (item["landmark"] != name) continue;
+    const auto& p = item["position_mm"];
+    return {p[0].get<double>(), p[1].get<double>(), p[2].get<double>()};
+  }
+  FAIL("no landmark " << name);
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("limb in a pose moves landmarks, frames and courses, not sizes", "[cli][limb][pose]") {
+  const auto rest = json_of(R"({"side": "right"})");
+  const auto bent = json_of(R"({"side": "right", "pose": {"elbow_flexion_deg": 90}})");
+  CHECK(rest["segments"] == bent["segments"]);
+  CHECK(rest["girths"] == bent["girths"]);
+  CHECK(rest["pose"].empty());
+  CHECK(bent["pose"]["elbow_flexion_deg"] == 90.0);
+  // The arm stays, the forearm points forward.
+  CHECK((landmark(rest, "lateral epicondyle") - landmark(bent, "lateral epicondyle")).norm() <
+        1e-9);
+  CHECK(landmark(bent, "radial styloid").x() > 200.0);
+  CHECK(std::abs(landmark(bent, "radial styloid").y()) < 60.0);
+  REQUIRE(bent["bone_frames"].size() == 4);
+  CHECK(bent["bone_frames"][0]["proximal"][1].get<double>() == Approx(1.0));
+  CHECK(bent["bone_frames"][1]["proximal"][0].get<double>() < -0.9);
+  for (const auto& nerve : bent["nerves"]) {
+    CHECK(nerve["strain"].is_null());
+    if (nerve["nerve"] != "median nerve") continue;
+    REQUIRE(nerve["path_mm"].size() > 30);
+    CHECK(nerve["path_mm"].back()[0].get<double>() > 200.0);
+  }
+}
+
+TEST_CASE("limb in a pose mirrors the left limb", "[cli][limb][pose]") {
+  const std::string pose =
+      R"("pose": {"elbow_flexion_deg": 60, "forearm_pronation_deg": 90, "shoulder_abduction_deg": 45}})";
+  const auto right = json_of(R"({"side": "right", )" + pose);
+  const auto left = json_of(R"({"side": "left", )" + pose);
+  for (const char* name :
+       {"acromion, lateral edge", "radial styloid", "pisiform", "thenar crease"}) {
+    Eigen::Vector3d mirrored = landmark(left, name);
+    mirrored.z() = -mirrored.z();
+    CHECK((mirrored - landmark(right, name)).norm() < 1e-9);
+  }
+  for (std::size_t i = 0; i < right["nerves"].size(); ++i) {
+    const auto& a = right["nerves"][i]["path_mm"];
+    const auto& b = left["nerves"][i]["path_mm"];
+    REQUIRE(a.size() == b.size());
+    for (std::size_t k = 0; k < a.size(); ++k) {
+      CHECK(std::abs(a[k][2].get<double>() + b[k][2].get<double>()) < 1e-9);
+    }
+  }
+}
+
+TEST_CASE("limb says where the skin stops a joint", "[cli][limb][pose]") {
+  const CaseFile file(
+      R"({"endplate_case": 1, "limb": {"side": "left", "pose": {"elbow_flexion_deg": 158,
+          "forearm_pronation_deg": 181, "wrist_extension_deg": -53, "fingers_flexion_deg": 43}}})");
+  const std::string path = file.path();
+  const Outcome outcome = run({"limb", path.c_str()});
+  REQUIRE(outcome.status == 0);
+  CHECK(outcome.out.starts_with("LEFT LIMB"));
+  CHECK(outcome.out.find("meets the arm") != std::string::npos);
+  std::istringstream lines(outcome.out);
+  for (std::string line; std::getline(lines, line);) CHECK(line.size() <= 100);
 }

@@ -179,10 +179,46 @@ TEST_CASE("dates are days of the calendar", "[casefile]") {
 TEST_CASE("pose limits are the largest published ranges", "[casefile]") {
   const PoseLimits limits = pose_limits(package());
   CHECK(limits.at("elbow_flexion_deg").low_deg == 0.0);
-  CHECK(limits.at("elbow_flexion_deg").high_deg == 158.0);       // JT_125
-  CHECK(limits.at("forearm_pronation_deg").low_deg == -96.0);    // JT_143
-  CHECK(limits.at("forearm_pronation_deg").high_deg == 96.0);    // JT_132
+  CHECK(limits.at("elbow_flexion_deg").high_deg == 158.0);  // JT_125
+  CHECK(limits.at("elbow_flexion_deg").rows == "JT_125");
   CHECK(limits.at("shoulder_abduction_deg").high_deg == 188.0);  // JT_108
+  // From full supination over the largest arc of one study: 93 (JT_139) and 96 (JT_132).
+  CHECK(limits.at("forearm_pronation_deg").low_deg == 0.0);
+  CHECK(limits.at("forearm_pronation_deg").high_deg == 189.0);
+  // Not the 65 and 51 degrees of JT_203 and JT_204.
+  CHECK(limits.at("wrist_ulnar_deviation_deg").low_deg == -25.0);   // JT_161
+  CHECK(limits.at("wrist_ulnar_deviation_deg").high_deg == 41.0);   // JT_169
+  CHECK(limits.at("ring_mcp_flexion_deg").low_deg == -45.0);        // JT_173
+  CHECK(limits.at("ring_dip_flexion_deg").high_deg == 80.0);        // JT_175
+  CHECK(limits.at("thumb_mcp_flexion_deg").low_deg == -58.0);       // JT_198
+  CHECK(limits.at("thumb_mcp_flexion_deg").high_deg == 90.0);       // JT_197
+  CHECK(limits.at("thumb_palmar_abduction_deg").high_deg == 45.0);  // JT_180
+}
+
+TEST_CASE("every limit of a pose names the rows it comes from", "[casefile]") {
+  for (const auto& [key, limit] : pose_limits(package())) {
+    CAPTURE(key);
+    CHECK(limit.high_deg > 0.0);
+    CHECK(limit.rows.starts_with("JT_"));
+    CHECK_FALSE(limit.meaning.empty());
+  }
+}
+
+TEST_CASE("abduction and flexion are limited together", "[casefile]") {
+  const auto pose = [](int abduction, int flexion) {
+    return read(R"({"endplate_case": 1, "limb": {"pose": {"shoulder_abduction_deg": )" +
+                std::to_string(abduction) + R"(, "shoulder_flexion_deg": )" +
+                std::to_string(flexion) + "}}}");
+  };
+  CHECK(pose(130, 130).has_value());
+  CHECK_FALSE(pose(140, 140).has_value());
+}
+
+TEST_CASE("a transposition keeps its layer", "[casefile]") {
+  const auto read_back = read(R"({"endplate_case": 1, "operations": [{"state": "done", "done": [
+      {"procedure": "transposition", "nerve": "ulnar nerve", "layer": "submuscular"}]}]})");
+  REQUIRE(read_back);
+  CHECK(read_back->operations[0].done[0].layer == Layer::submuscular);
 }
 
 TEST_CASE("what is not given but would help is named with its place", "[casefile]") {

@@ -60,6 +60,7 @@ TEST_CASE("the schema lists the words that the reader takes", "[casefile][schema
   CHECK(enum_at("/$defs/operation/properties/nerve_action_potential") == texts(kActionPotential));
   CHECK(enum_at("/$defs/operation/properties/done/items/properties/procedure") ==
         texts(kProcedures));
+  CHECK(enum_at("/$defs/operation/properties/done/items/properties/layer") == texts(kLayers));
 }
 
 TEST_CASE("the schema's joint ranges are those of the table", "[casefile][schema]") {
