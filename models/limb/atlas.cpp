@@ -137,6 +137,7 @@ Expected<Atlas> Atlas::read(const evidence::DataPackage& package, std::string_vi
     plane.segment = planes_check.segment(row, "segment");
     plane.normal = row.text("normal");
     plane.clock_deg = row.number("clock_deg").value_or(0.0);
+    plane.seen_from = row.text("seen_from");
     plane.offset_x_mm = row.number("offset_x_mm").value_or(0.0);
     plane.offset_z_mm = row.number("offset_z_mm").value_or(0.0);
     if (atlas.landmarks_.find(plane.landmark) == nullptr) {
@@ -291,6 +292,13 @@ const Landmark* Atlas::landmark_of_plane(const NerveMeasure& measure) const {
   const auto plane = std::ranges::find(planes_, measure.plane, &PlaneSpec::name);
   if (plane == planes_.end() || plane->normal == "outline") return nullptr;
   return landmarks_.find(plane->landmark);
+}
+
+std::optional<Atlas::View> Atlas::view_of_plane(const NerveMeasure& measure) const {
+  const auto plane = std::ranges::find(planes_, measure.plane, &PlaneSpec::name);
+  if (plane == planes_.end() || plane->seen_from.empty()) return std::nullopt;
+  const bool from_front = plane->seen_from == "anterior";
+  return View{from_front, from_front ? plane->offset_z_mm : plane->offset_x_mm};
 }
 
 CrossingSurface Atlas::surface_on(const PlaneSpec& spec, const SegmentFrames& frames) const {

@@ -71,6 +71,13 @@ class Atlas {
   // The landmark in the plane that a crossing looks for; null where it looks round the humerus.
   const Landmark* landmark_of_plane(const NerveMeasure& measure) const;
 
+  // How a crossing of the radius looks in a view of the forearm.
+  struct View {
+    bool from_front = false;  // else from the lateral side
+    double offset_mm = 0.0;   // of the plane from the forearm's axis, across the view, ledger limb
+  };
+  std::optional<View> view_of_plane(const NerveMeasure& measure) const;
+
   // A copy with other courses (same ids, points and order).
   Atlas with_courses(std::vector<Course> courses) const;
 
@@ -83,6 +90,7 @@ class Atlas {
     double offset_z_mm = 0.0;
     std::string normal;      // anterior, proximal, lateral; outline: round the humerus
     double clock_deg = 0.0;  // of an outline: 0 anterior, 90 lateral, 180 posterior
+    std::string seen_from;   // of a crossing of the radius: lateral, anterior
   };
   CrossingSurface surface_on(const PlaneSpec& spec, const SegmentFrames& frames) const;
 

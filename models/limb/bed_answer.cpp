@@ -1,5 +1,6 @@
 #include "models/limb/bed_answer.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -11,6 +12,8 @@ namespace {
 
 // Strain is given over so much of a nerve on either side of a place.
 constexpr double kHalfStretch_mm = 10.0;
+// A nerve lies in a bed when its ends and its middle come so near to it: corners are rounded.
+constexpr double kInBed_mm = 5.0;
 
 struct Station {
   const char* place;
@@ -34,10 +37,9 @@ Scattered scattered(double value, double scatter) {
 
 }  // namespace
 
-Expected<std::vector<BedAnswer>> bed_answers(const evidence::DataPackage& package,
-                                             const Atlas& atlas, const SegmentFrames& frames,
-                                             const LimbJoints& joints, const BodyEnvelope& envelope,
-                                             const Pose& pose) {
+Expected<PosedBeds> PosedBeds::from(const evidence::DataPackage& package, const Atlas& atlas,
+                                    const SegmentFrames& frames, const LimbJoints& joints,
+                                    const BodyEnvelope& envelope, const Pose& pose) {
   const auto parameters = MotionParameters::from(package);
   if (!parameters) return std::unexpected(parameters.error());
   const auto plans = bed_plans(package, atlas);
@@ -47,14 +49,11 @@ Expected<std::vector<BedAnswer>> bed_answers(const evidence::DataPackage& packag
 
   const PosedSpace space(frames, joints, pose);
   const PosedNerves nerves(atlas.landmarks(), envelope, frames, space);
-  std::vector<BedAnswer> answers;
+  PosedBeds result;
   for (const BedPlan& plan : *plans) {
-    const NerveBed bed(plan, atlas, frames, joints, envelope, *parameters);
-    const BedMotion moved = motion(bed, nerves);
-    BedAnswer answer;
-    answer.nerve = plan.nerve;
-    answer.bed_mm = moved.arc_mm.back();
-    answer.lengthening_mm = moved.lengthening_mm;
+    NerveBed bed(plan, atlas, frames, joints, envelope, *parameters);
+    BedMotion moved = motion(bed, nerves);
+    BedAnswer answer{plan.nerve, moved.arc_mm.back(), moved.lengthening_mm, {}, {}};
     for (const Station& station : kStations) {
       const double level =
           station.level + station.proximal_mm * frames.fraction_per_mm(station.segment);
@@ -64,17 +63,48 @@ Expected<std::vector<BedAnswer>> bed_answers(const evidence::DataPackage& packag
            scattered(excursion_mm(bed, moved, space, station.segment, at), parameters->scatter),
            scattered(strain_about(bed, moved, at, kHalfStretch_mm), parameters->scatter)});
     }
-    const auto [from, to] = bed.range_of(plan.courses.front());
-    const double rest = bed.rest_mm()[to - 1] - bed.rest_mm()[from];
-    const double now = moved.arc_mm[to - 1] + moved.slide.slide_mm[to - 1] - moved.arc_mm[from] -
-                       moved.slide.slide_mm[from];
-    answer.mean_strain = now / rest - 1.0;
     for (const MotionMeasure& m : *measures) {
       if (m.judged && m.bed == plan.bed) answer.sources.push_back(m.row);
     }
-    answers.push_back(std::move(answer));
+    result.beds_.push_back(std::move(bed));
+    result.motions_.push_back(std::move(moved));
+    result.answers_.push_back(std::move(answer));
   }
-  return answers;
+  return result;
+}
+
+double PosedBeds::strain_of(const std::vector<Eigen::Vector3d>& neutral_mm,
+                            const std::vector<Eigen::Vector3d>& posed_mm) const {
+  if (neutral_mm.size() < 2) return 0.0;
+  const auto nearest = [](const NerveBed& bed, const Eigen::Vector3d& p) {
+    const auto& way = bed.rest_way_mm();
+    const auto found =
+        std::ranges::min_element(way, {}, [&](const auto& q) { return (q - p).squaredNorm(); });
+    return static_cast<std::size_t>(found - way.begin());
+  };
+  for (std::size_t b = 0; b < beds_.size(); ++b) {
+    const NerveBed& bed = beds_[b];
+    const std::size_t from = nearest(bed, neutral_mm.front());
+    const std::size_t to = nearest(bed, neutral_mm.back());
+    const std::size_t middle = nearest(bed, neutral_mm[neutral_mm.size() / 2]);
+    const auto lies_in = [&](std::size_t at, const Eigen::Vector3d& p) {
+      return (bed.rest_way_mm()[at] - p).norm() < kInBed_mm;
+    };
+    if (to <= from || !lies_in(from, neutral_mm.front()) || !lies_in(to, neutral_mm.back()) ||
+        !lies_in(middle, neutral_mm[neutral_mm.size() / 2])) {
+      continue;
+    }
+    const BedMotion& moved = motions_[b];
+    const auto place = [&](std::size_t i) { return moved.arc_mm[i] + moved.slide.slide_mm[i]; };
+    return (place(to) - place(from)) / (bed.rest_mm()[to] - bed.rest_mm()[from]) - 1.0;
+  }
+  const auto length = [](const std::vector<Eigen::Vector3d>& way) {
+    double sum = 0.0;
+    for (std::size_t i = 1; i < way.size(); ++i) sum += (way[i] - way[i - 1]).norm();
+    return sum;
+  };
+  const double rest = length(neutral_mm);
+  return rest > 0.0 ? length(posed_mm) / rest - 1.0 : 0.0;
 }
 
 }  // namespace endplate::limb

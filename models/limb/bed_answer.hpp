@@ -1,5 +1,6 @@
 #pragma once
 // What a pose does to the great nerves: length of the bed, slide and strain at named places.
+#include <Eigen/Core>
 #include <string>
 #include <vector>
 
@@ -8,6 +9,7 @@
 #include "models/limb/atlas.hpp"
 #include "models/limb/body_envelope.hpp"
 #include "models/limb/limb_joints.hpp"
+#include "models/limb/nerve_bed.hpp"
 #include "models/limb/pose.hpp"
 #include "models/limb/segment_frames.hpp"
 
@@ -31,15 +33,28 @@ struct BedAnswer {
   double bed_mm = 0.0;          // from the intervertebral foramen to the fingertip, in the pose
   double lengthening_mm = 0.0;  // against the neutral pose
   std::vector<StationMotion> stations;  // from the shoulder on
-  // Of the part of the bed that bears the nerve's name.
-  double mean_strain = 0.0;
-  std::vector<std::string> sources;  // ids of nerve_paths.csv
+  std::vector<std::string> sources;     // ids of nerve_paths.csv
 };
 
-// On the mean limb of `frames`. In the neutral pose all is 0.
-Expected<std::vector<BedAnswer>> bed_answers(const evidence::DataPackage& package,
-                                             const Atlas& atlas, const SegmentFrames& frames,
-                                             const LimbJoints& joints, const BodyEnvelope& envelope,
-                                             const Pose& pose);
+// The beds of one limb in one pose.
+class PosedBeds {
+ public:
+  // In the neutral pose all changes are 0.
+  static Expected<PosedBeds> from(const evidence::DataPackage& package, const Atlas& atlas,
+                                  const SegmentFrames& frames, const LimbJoints& joints,
+                                  const BodyEnvelope& envelope, const Pose& pose);
+
+  const std::vector<BedAnswer>& answers() const { return answers_; }
+
+  // Mean strain of a nerve that runs along `neutral_mm` at rest and `posed_mm` in the pose: with
+  // the slide where it lies in one of the beds, else as if fixed at both ends.
+  double strain_of(const std::vector<Eigen::Vector3d>& neutral_mm,
+                   const std::vector<Eigen::Vector3d>& posed_mm) const;
+
+ private:
+  std::vector<NerveBed> beds_;
+  std::vector<BedMotion> motions_;
+  std::vector<BedAnswer> answers_;
+};
 
 }  // namespace endplate::limb

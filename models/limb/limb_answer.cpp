@@ -65,7 +65,7 @@ void add_frames(const SegmentFrames& frames, const PosedSpace& space, LimbAnswer
 }
 
 void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree,
-                const SegmentFrames& frames, const PosedSpace& space,
+                const SegmentFrames& frames, const PosedNerves& posed, const PosedBeds& beds,
                 const std::optional<UlnarTransposition>& transposition, int samples,
                 std::uint64_t seed, std::set<std::string>& sources, LimbAnswer& answer) {
   constexpr double kStep_mm = 10.0;
@@ -78,13 +78,20 @@ void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree,
     const auto own = case_limb.sources(node);
     sources.insert(own.begin(), own.end());
     NerveLength nerve{tree.node(node).name, summarise_sample(lengths_mm), std::nullopt, {}, own};
-    if (answer.pose_deg.empty()) nerve.strain = 0.0;
+    std::vector<Eigen::Vector3d> neutral_mm;
     for (Eigen::Vector3d p : case_limb.path_mm(node, kStep_mm)) {
       if (answer.side == Side::left) p.z() = -p.z();
       if (transposition && nerve.nerve == "ulnar nerve") {
         p = transposed_mm(frames, transposition->layer, p);
       }
-      nerve.path_mm.push_back(space.held(p));
+      neutral_mm.push_back(p);
+      const std::string_view course = nerve.nerve == "axillary nerve" ? "axillary" : "";
+      nerve.path_mm.push_back(posed(nerve_place(course, frames, p)));
+    }
+    if (answer.pose_deg.empty()) {
+      nerve.strain = 0.0;
+    } else if (!nerve.path_mm.empty() && !(transposition && nerve.nerve == "ulnar nerve")) {
+      nerve.strain = beds.strain_of(neutral_mm, nerve.path_mm);
     }
     answer.nerves.push_back(std::move(nerve));
   }
@@ -107,6 +114,12 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
   if (!pose) return std::unexpected(pose.error());
   const auto transposition = ulnar_transposition(operations);
   const PosedSpace space(frames, pose->joints, pose->pose);
+  const auto atlas = Atlas::fitted(package);
+  if (!atlas) return std::unexpected(atlas.error());
+  const PosedNerves posed(atlas->landmarks(), pose->envelope, frames, space);
+  const auto beds =
+      PosedBeds::from(package, *atlas, frames, pose->joints, pose->envelope, pose->pose);
+  if (!beds) return std::unexpected(beds.error());
 
   LimbAnswer answer;
   answer.side = limb.side;
@@ -115,7 +128,15 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
   add_measures(*size, answer);
   add_frames(frames, space, answer);
   add_landmarks(*landmarks, *size, *pose, samples, seed, answer);
-  add_nerves(*case_limb, tree, frames, space, transposition, samples, seed, sources, answer);
+  add_nerves(*case_limb, tree, frames, posed, *beds, transposition, samples, seed, sources, answer);
+  if (!answer.pose_deg.empty()) {
+    for (const BedAnswer& bed : beds->answers()) {
+      // A transposed ulnar nerve has another bed.
+      if (transposition && bed.nerve == "ulnar nerve") continue;
+      sources.insert(bed.sources.begin(), bed.sources.end());
+      answer.beds.push_back(bed);
+    }
+  }
   answer.sources.assign(sources.begin(), sources.end());
 
   if (!limb.side_given) answer.assumptions.emplace_back("Side is not given: right is shown.");

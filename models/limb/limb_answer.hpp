@@ -14,6 +14,7 @@
 #include "models/core/summary.hpp"
 #include "models/evidence/data_package.hpp"
 #include "models/evidence/provenance.hpp"
+#include "models/limb/bed_answer.hpp"
 #include "models/limb/segment_frames.hpp"
 
 namespace endplate::limb {
@@ -40,7 +41,9 @@ struct PlacedLandmark {
 struct NerveLength {
   std::string nerve;
   Summary length_mm;
-  std::optional<double> strain;  // against the neutral pose; not reckoned in any other
+  // Mean over the nerve, against the neutral pose; nothing where the model knows no way of it in
+  // another pose.
+  std::optional<double> strain;
   // Where it runs on the mean limb in the pose, in steps of at most 10 mm; empty where the model
   // knows no more than its length.
   std::vector<Eigen::Vector3d> path_mm;
@@ -66,6 +69,7 @@ struct LimbAnswer {
   std::vector<SizedMeasure> girths;
   std::vector<PlacedLandmark> landmarks;
   std::vector<NerveLength> nerves;  // the named nerves of the limb
+  std::vector<BedAnswer> beds;      // in a pose: what it does to the great nerves
   std::vector<std::string> assumptions;
   std::vector<std::string> sources;
 };

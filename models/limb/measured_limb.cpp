@@ -24,8 +24,8 @@ MeasuredLimb::MeasuredLimb(const evidence::DataPackage& package, Atlas atlas,
         evidence::provenance_from(row.text("provenance")).value_or(Provenance::assumed));
   }
   if (bent() || transposition) {
-    moved_ = std::make_unique<const MovedLimb>(atlas_, curves_, frames_, pose_.joints, pose_.pose,
-                                               transposition);
+    moved_ = std::make_unique<const MovedLimb>(atlas_, curves_, frames_, pose_.joints,
+                                               pose_.envelope, pose_.pose, transposition);
   }
 }
 

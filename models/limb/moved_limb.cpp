@@ -16,9 +16,12 @@ constexpr double kStep_mm = 4.0;
 // Half the breadth between the styloids, as limb_landmarks.csv places them.
 constexpr double kStyloids_mm = 25.5;
 constexpr double kPast_mm = 0.01;
+// The middle of the radius where supinator lies on it, as bone_capsules.csv has it.
+constexpr SegmentPoint kUpperRadius{0.2, 1.0, 11.0};
 
-geometry::CubicSpline moved_course(const geometry::CubicSpline& rest, const SegmentFrames& frames,
-                                   const PosedSpace& space, std::optional<casefile::Layer> layer) {
+geometry::CubicSpline moved_course(std::string_view course, const geometry::CubicSpline& rest,
+                                   const SegmentFrames& frames, const PosedNerves& nerves,
+                                   std::optional<casefile::Layer> layer) {
   const double span = rest.last_knot() - rest.first_knot();
   const auto steps = static_cast<Eigen::Index>(std::max(4.0, std::ceil(span / kStep_mm)));
   std::vector<double> knots;
@@ -27,7 +30,7 @@ geometry::CubicSpline moved_course(const geometry::CubicSpline& rest, const Segm
     knots.push_back(rest.first_knot() + span * static_cast<double>(k) / static_cast<double>(steps));
     Vector3d p = rest.position(knots.back());
     if (layer) p = transposed_mm(frames, *layer, p);
-    places.row(k) = space.held(p).transpose();
+    places.row(k) = nerves(nerve_place(course, frames, p)).transpose();
   }
   return {knots, places};
 }
@@ -47,9 +50,11 @@ std::optional<Bone> bone_of(Segment segment) {
 }  // namespace
 
 MovedLimb::MovedLimb(const Atlas& atlas, const std::vector<geometry::CubicSpline>& rest,
-                     const SegmentFrames& frames, const LimbJoints& joints, const Pose& pose,
+                     const SegmentFrames& frames, const LimbJoints& joints,
+                     const BodyEnvelope& envelope, const Pose& pose,
                      const std::optional<UlnarTransposition>& transposition)
     : atlas_(&atlas), rest_(&rest), frames_(frames), space_(frames, joints, pose) {
+  const PosedNerves nerves(atlas.landmarks(), envelope, frames, space_);
   for (std::size_t c = 0; c < rest.size(); ++c) {
     const bool transposed = transposition && atlas.courses()[c].id == "ulnar";
     if (pose.is_neutral() && !transposed) {
@@ -57,7 +62,7 @@ MovedLimb::MovedLimb(const Atlas& atlas, const std::vector<geometry::CubicSpline
       continue;
     }
     curves_.push_back(moved_course(
-        rest[c], frames, space_,
+        atlas.courses()[c].id, rest[c], frames, nerves,
         transposed ? std::optional(transposition->layer) : std::optional<casefile::Layer>()));
   }
 }
@@ -82,6 +87,28 @@ Matrix3d MovedLimb::turn_of(const Landmark* landmark, Segment axis) const {
   return space_.of_bone(*bone_of(axis)).linear();
 }
 
+// The plane through the turned radius and the eye, which looks at the forearm from where it would
+// at rest.
+void MovedLimb::see(const Atlas::View& view, CrossingSurface& surface) const {
+  const Eigen::Isometry3d radius = space_.of_bone(Bone::radius);
+  const Matrix3d ulna = space_.of_bone(Bone::ulna).linear();
+  const Vector3d front = ulna * frames_.anterior(Segment::forearm);
+  const Vector3d side = ulna * frames_.lateral(Segment::forearm);
+  const Vector3d eye = view.from_front ? front : side;
+  const Vector3d across = view.from_front ? side : front;
+  const Vector3d along = radius.linear() * frames_.proximal(Segment::forearm);
+  surface.normal = along.cross(eye).normalized();
+  if (surface.normal.dot(across) < 0.0) surface.normal = -surface.normal;
+  // As far beside the radius as the plane at rest.
+  const double middle_mm = view.from_front ? kUpperRadius.z_mm : 0.0;
+  const SegmentPoint on_radius{kUpperRadius.fraction, view.from_front ? kUpperRadius.x_mm : 0.0,
+                               kUpperRadius.z_mm};
+  surface.through = radius * frames_.to_limb(Segment::forearm, on_radius) +
+                    frames_.scale().breadth * (view.offset_mm - middle_mm) * across;
+  surface.distal = -proximal(Segment::forearm);
+  surface.distal_of = space_.of_bone(Bone::ulna) * frames_.origin(Segment::forearm);
+}
+
 MeasureGeometry MovedLimb::geometry_of(const NerveMeasure& measure,
                                        const MeasureGeometry& rest) const {
   MeasureGeometry moved = rest;
@@ -93,7 +120,9 @@ MeasureGeometry MovedLimb::geometry_of(const NerveMeasure& measure,
     moved.surface.normal = moved.distal;
     moved.surface.through = moved.landmark;
   }
-  if (!measure.plane.empty()) {
+  if (const auto view = atlas_->view_of_plane(measure)) {
+    see(*view, moved.surface);
+  } else if (!measure.plane.empty()) {
     const Landmark* in_plane = atlas_->landmark_of_plane(measure);
     const Bone bone = in_plane == nullptr ? Bone::humerus : in_plane->bone.value_or(Bone::hand);
     const Eigen::Isometry3d turn = space_.of_bone(bone);

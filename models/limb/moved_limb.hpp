@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "models/limb/atlas.hpp"
+#include "models/limb/nerve_line.hpp"
 #include "models/limb/posed_space.hpp"
 #include "models/limb/ulnar_transposition.hpp"
 
@@ -19,8 +20,8 @@ class MovedLimb {
  public:
   // `rest`: the atlas's curves on `frames`, by course.
   MovedLimb(const Atlas& atlas, const std::vector<geometry::CubicSpline>& rest,
-            const SegmentFrames& frames, const LimbJoints& joints, const Pose& pose,
-            const std::optional<UlnarTransposition>& transposition);
+            const SegmentFrames& frames, const LimbJoints& joints, const BodyEnvelope& envelope,
+            const Pose& pose, const std::optional<UlnarTransposition>& transposition);
 
   const PosedSpace& space() const { return space_; }
   const geometry::CubicSpline& curve(std::size_t course) const { return curves_[course]; }
@@ -44,6 +45,7 @@ class MovedLimb {
   std::optional<double> level_of(const NerveMeasure& measure, const MeasureGeometry& rest) const;
 
  private:
+  void see(const Atlas::View& view, CrossingSurface& surface) const;
   Eigen::Matrix3d turn_of(const Landmark* landmark, Segment axis) const;
   std::optional<double> crossing(std::size_t course, const CrossingSurface& here,
                                  const CrossingSurface& at_rest,

@@ -109,7 +109,7 @@ NerveBed::NerveBed(const BedPlan& plan, const Atlas& atlas, const SegmentFrames&
   std::vector<BedPlace> root;
   for (int i = 0; i < roots; ++i) {
     const double share = 1.0 - static_cast<double>(i) / roots;
-    root.push_back({{share * foramen_ + (1.0 - share) * begin, {}, 0.0}, share});
+    root.push_back({{share * foramen_ + (1.0 - share) * begin, {}, 0.0, 0.0}, share});
   }
   places_.insert(places_.begin(), root.begin(), root.end());
   course_of_.insert(course_of_.begin(), root.size(), kNoCourse);
@@ -162,7 +162,7 @@ void NerveBed::add_finger(const BedPlan& plan, const SegmentFrames& frames,
       const Vector3d p = corners[k] + step * i / steps;
       // As far as the knuckle the palm's own shares, if it has any there.
       const FingerShares palm = k == 0 ? finger_shares(frames, p) : own;
-      places_.push_back({{p, palm, 0.0}, 0.0});
+      places_.push_back({{p, palm, 0.0, 0.0}, 0.0});
       course_of_.push_back(kNoCourse);
     }
   }

@@ -2,6 +2,7 @@
 // The course of one nerve as a row of places that move with the joints.
 #include <Eigen/Core>
 #include <cstddef>
+#include <string_view>
 #include <vector>
 
 #include "models/limb/atlas.hpp"
@@ -23,8 +24,13 @@ inline constexpr double kLeastClearance_mm = 1.0;
 struct NervePlace {
   Eigen::Vector3d neutral_mm;  // in the anatomical position, limb frame
   FingerShares fingers;
-  double in_deltoid = 0.0;  // 0 to 1; the rest is the flesh about it
+  double in_deltoid = 0.0;       // 0 to 1; the rest is the flesh about it
+  double least_pronation = 0.0;  // share of the forearm's turn, where the flesh has less
 };
+
+// A place of a course of the atlas.
+NervePlace nerve_place(std::string_view course, const SegmentFrames& frames,
+                       const Eigen::Vector3d& neutral_mm);
 
 struct NerveLine {
   std::size_t course = 0;     // of the atlas

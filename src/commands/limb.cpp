@@ -9,6 +9,7 @@
 #include "models/anatomy/nerve_tree.hpp"
 #include "models/evidence/provenance.hpp"
 #include "models/limb/limb_answer.hpp"
+#include "output/bed_views.hpp"
 #include "output/envelope.hpp"
 #include "output/pose_text.hpp"
 #include "output/text_table.hpp"
@@ -107,6 +108,7 @@ Json document_of(const LimbAnswer& answer, const CommonOptions& options) {
                       {"sources", nerve.sources}});
   }
   document["nerves"] = std::move(nerves);
+  if (!answer.beds.empty()) document["beds"] = beds_json(answer.beds);
   return document;
 }
 
@@ -154,11 +156,13 @@ std::string nerves_text(const LimbAnswer& answer) {
   using Align = TextTable::Align;
   TextTable table({{"nerve", Align::left},
                    {"length mm", Align::right},
-                   {"90 in 100 such limbs, mm", Align::left}});
+                   {"90 in 100 such limbs, mm", Align::left},
+                   {"mean strain %", Align::right}});
   for (const limb::NerveLength& nerve : answer.nerves) {
     if (!is_among(kMainNerves, nerve.nerve)) continue;
     table.add_row({nerve.nerve, fmt::format("{:.0f}", nerve.length_mm.mean),
-                   fmt::format("{:.0f} to {:.0f}", nerve.length_mm.p05, nerve.length_mm.p95)});
+                   fmt::format("{:.0f} to {:.0f}", nerve.length_mm.p05, nerve.length_mm.p95),
+                   nerve.strain ? fmt::format("{:.1f}", 100.0 * *nerve.strain + 0.0) : "-"});
   }
   return table.to_string();
 }
@@ -179,6 +183,7 @@ std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
                                     "position; the thorax stays. +- is "
                                     "one\nstandard deviation of size and place.\n\n";
   text += nerves_text(answer) + '\n';
+  if (!answer.beds.empty()) text += beds_text(answer.beds) + '\n';
   if (!options.quiet) {
     for (const std::string& assumption : answer.assumptions) {
       const auto lines = wrap(assumption, 96);

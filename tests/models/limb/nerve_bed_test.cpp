@@ -71,12 +71,13 @@ TEST_CASE("The beds of both sides lengthen alike", "[limb][motion]") {
 TEST_CASE("Beds answer for places from the armpit to the wrist, each between limits",
           "[limb][motion]") {
   const auto& f = fixture();
-  const auto answers =
-      bed_answers(own_tables(), f.atlas, SegmentFrames(), f.joints, f.envelope,
-                  pose_from({{"elbow_flexion_deg", 100.0}, {"wrist_extension_deg", 50.0}}));
-  REQUIRE(answers.has_value());
-  REQUIRE(answers->size() == 3);
-  for (const BedAnswer& answer : *answers) {
+  const auto posed =
+      PosedBeds::from(own_tables(), f.atlas, SegmentFrames(), f.joints, f.envelope,
+                      pose_from({{"elbow_flexion_deg", 100.0}, {"wrist_extension_deg", 50.0}}));
+  REQUIRE(posed.has_value());
+  const std::vector<BedAnswer>& answers = posed->answers();
+  REQUIRE(answers.size() == 3);
+  for (const BedAnswer& answer : answers) {
     CHECK(answer.stations.size() == 5);
     CHECK_FALSE((answer.nerve != "radial nerve" && answer.sources.empty()));
     for (const StationMotion& station : answer.stations) {
@@ -85,9 +86,9 @@ TEST_CASE("Beds answer for places from the armpit to the wrist, each between lim
     }
   }
   // Wrist extension draws the median nerve toward the hand, and elbow flexion the ulnar nerve.
-  CHECK(answers->at(0).stations.back().excursion_mm.value > 3.0);
-  CHECK(answers->at(1).stations[2].excursion_mm.low > 1.0);
-  CHECK(answers->at(1).stations[2].strain.value > 0.01);
+  CHECK(answers.at(0).stations.back().excursion_mm.value > 3.0);
+  CHECK(answers.at(1).stations[2].excursion_mm.low > 1.0);
+  CHECK(answers.at(1).stations[2].strain.value > 0.01);
 }
 
 // Common practice: elbow flexion tightens the ulnar nerve and eases median and radial.

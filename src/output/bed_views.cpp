@@ -1,0 +1,75 @@
+#include "output/bed_views.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "output/text_table.hpp"
+
+namespace endplate::cli {
+namespace {
+
+// Slides of less than half a millimetre are written 0, without a sign.
+std::string whole(double value) {
+  const double rounded = std::round(value);
+  return fmt::format("{:.0f}", rounded == 0.0 ? 0.0 : rounded);
+}
+
+std::string range(const limb::Scattered& s, double factor) {
+  return fmt::format("{} to {}", whole(factor * s.low), whole(factor * s.high));
+}
+
+Json scattered_json(const limb::Scattered& s) {
+  return {{"p50", s.value}, {"p05", s.low}, {"p95", s.high}};
+}
+
+}  // namespace
+
+Json beds_json(const std::vector<limb::BedAnswer>& beds) {
+  Json list = Json::array();
+  for (const limb::BedAnswer& bed : beds) {
+    Json places = Json::array();
+    for (const limb::StationMotion& station : bed.stations) {
+      places.push_back({{"place", station.place},
+                        {"excursion_mm", scattered_json(station.excursion_mm)},
+                        {"strain", scattered_json(station.strain)}});
+    }
+    list.push_back({{"nerve", bed.nerve},
+                    {"bed_length_mm", bed.bed_mm},
+                    {"lengthening_mm", bed.lengthening_mm},
+                    {"places", std::move(places)},
+                    {"sources", bed.sources}});
+  }
+  return list;
+}
+
+std::string beds_text(const std::vector<limb::BedAnswer>& beds) {
+  if (beds.empty()) return "";
+  using Align = TextTable::Align;
+  TextTable table({{"nerve in its bed", Align::left},
+                   {"at", Align::left},
+                   {"slides distally mm", Align::right},
+                   {"90 in 100, mm", Align::left},
+                   {"strain %", Align::right},
+                   {"90 in 100, %", Align::left}});
+  for (const limb::BedAnswer& bed : beds) {
+    bool first = true;
+    for (const limb::StationMotion& station : bed.stations) {
+      table.add_row({first ? bed.nerve : "", station.place, whole(station.excursion_mm.value),
+                     range(station.excursion_mm, 1.0), whole(100.0 * station.strain.value),
+                     range(station.strain, 100.0)});
+      first = false;
+    }
+  }
+  std::string text = table.to_string();
+  for (const limb::BedAnswer& bed : beds) {
+    text += fmt::format("The bed of the {}, from the neck to the fingertip, is {} mm {}.\n",
+                        bed.nerve, whole(std::abs(bed.lengthening_mm)),
+                        bed.lengthening_mm < 0.0 ? "shorter" : "longer");
+  }
+  return text +
+         "Against the anatomical position; a minus sign is toward the shoulder, or a slack nerve.\n"
+         "A nerve held by scar strains more.\n";
+}
+
+}  // namespace endplate::cli
