@@ -16,9 +16,9 @@ constexpr float kBucketsPerArc = 32.0F;
 // How much longer the graph's ways may be than straight ones: a share of all ways, and more near
 // the source, where a way has few arcs to choose from. Found by trial. On irregular triangles the
 // graph is 0.09 % too long in the mean and a share of 0.0015 would do; on the rows and rings of a
-// limb's skin the same gap between arcs comes again and again, and ways are up to 0.7 % too long if
-// they are not pulled straight further than that. From 0.01 on, ways that do go round something are
-// pulled straight by more than half a per cent.
+// limb's skin the same gap between arcs comes again and again, and ways stay too long if they are
+// not pulled straight further than that. From 0.01 on, ways that do go round something are pulled
+// straight by more than half a per cent.
 constexpr float kAstrayShare = 0.006F;
 constexpr float kAstrayNear = 0.1F;
 
