@@ -8,7 +8,10 @@
 #include "models/evidence/nearest_names.hpp"
 #include "models/evidence/pool.hpp"
 #include "models/limb/atlas.hpp"
+#include "models/limb/case_limb.hpp"
 #include "models/limb/fit_summary.hpp"
+#include "models/limb/found_distances.hpp"
+#include "models/limb/found_points.hpp"
 #include "models/limb/limb_size.hpp"
 
 namespace endplate::limb {
@@ -41,8 +44,14 @@ Provenance weaker(Provenance a, Provenance b) {
 // Everything of one limb that distances are taken on.
 class Limb {
  public:
-  Limb(const evidence::DataPackage& package, Atlas atlas, const SegmentScale& scale, Side side)
-      : atlas_(std::move(atlas)), fit_(FitSummary::from(package)), frames_(scale, side) {
+  // `spread` must outlive it; null where nothing was found by ultrasound.
+  Limb(const evidence::DataPackage& package, Atlas atlas, const SegmentScale& scale, Side side,
+       const LevelSpread* spread)
+      : atlas_(std::move(atlas)),
+        fit_(FitSummary::from(package)),
+        frames_(scale, side),
+        side_(side),
+        spread_(spread) {
     for (std::size_t c = 0; c < atlas_.courses().size(); ++c) {
       curves_.push_back(atlas_.curve(c, frames_));
       ledger_curves_.push_back(atlas_.curve(c, SegmentFrames()));
@@ -58,6 +67,37 @@ class Limb {
   const FitSummary& fit() const { return fit_; }
   const SegmentFrames& frames() const { return frames_; }
   const geometry::CubicSpline& curve(std::size_t course) const { return curves_[course]; }
+  // Points found by ultrasound; empty where there are none.
+  FoundDistances& found() { return found_; }
+  bool anything_found() const { return spread_ != nullptr; }
+
+  // A distance of one limb before anything was found.
+  DistancePrior prior_of(const NerveMeasure& measure, double mean_mm, double sd_mm) const {
+    DistancePrior prior{mean_mm, sd_mm, {}, "", 0.0};
+    if (!measure.point) return prior;
+    const PointRef point{measure.course, *measure.point};
+    if (measure.definition == Definition::axial || measure.definition == Definition::crossing) {
+      prior.landmark = measure.landmark;
+      if (const Landmark* landmark = atlas_.landmarks().find(measure.landmark)) {
+        prior.landmark_sd_mm = landmark->sd_mm;
+      }
+      prior.moves.push_back(moving(point, atlas_.geometry_of(measure, frames_).distal));
+    } else if (measure.definition == Definition::along ||
+               measure.definition == Definition::length) {
+      prior.moves.push_back(moving(point, Eigen::Vector3d::Zero()));
+      if (measure.other) {
+        prior.moves.push_back(moving({measure.course, *measure.other}, Eigen::Vector3d::Zero()));
+        prior.moves.back().per_mm = -1.0;
+      }
+    }
+    return prior;
+  }
+
+  FoundDistances::Narrowed narrowed(const NerveMeasure& measure, double mean_mm,
+                                    double sd_mm) const {
+    if (!anything_found()) return {mean_mm, sd_mm};
+    return found_.narrow(prior_of(measure, mean_mm, sd_mm));
+  }
 
   Provenance provenance_of(const std::vector<std::string>& rows) const {
     Provenance weakest = Provenance::read;
@@ -88,11 +128,29 @@ class Limb {
   }
 
  private:
+  // A point of a course as part of a distance that runs along `distal`, or along the nerve where
+  // that is zero.
+  MovingPoint moving(PointRef ref, const Eigen::Vector3d& distal) const {
+    const CoursePoint& point = atlas_.courses()[ref.course].points[ref.point];
+    const geometry::CubicSpline& curve = curves_[ref.course];
+    Eigen::Vector3d position = curve.position(point.knot);
+    const Segment segment = segment_of(position, frames_);
+    // The spread knows the right limb only.
+    if (side_ == Side::left) position.z() = -position.z();
+    const double per_mm =
+        distal.isZero() ? 1.0 : curve.derivative(point.knot).normalized().dot(distal);
+    return {ref, geometry::arc_length(curve, curve.first_knot(), point.knot),
+            spread_->sd_mm(ref.course, position, segment, point.id), per_mm};
+  }
+
   Atlas atlas_;
   FitSummary fit_;
   SegmentFrames frames_;
+  Side side_;
+  const LevelSpread* spread_;
   std::vector<geometry::CubicSpline> curves_;
   std::vector<geometry::CubicSpline> ledger_curves_;
+  FoundDistances found_;
   std::map<std::string_view, Provenance> provenance_;
 };
 
@@ -119,6 +177,12 @@ Combined combine(const Limb& limb, const FittedMeasure& fitted, const Limb::Take
   result.limb_sd =
       std::hypot(result.mean_sd, limb.fit().model_error_mm(0.0, result.mean), fitted.limb_sd_mm);
   return result;
+}
+
+// With what ultrasound found on this limb; the mean over limbs stays.
+Combined on_this_limb(const Limb& limb, const NerveMeasure& measure, const Combined& combined) {
+  const auto narrowed = limb.narrowed(measure, combined.mean, combined.limb_sd);
+  return {narrowed.mean_mm, combined.mean_sd, narrowed.sd_mm};
 }
 
 // The other kinds of distance of the same point, from the geometry, moved as far as the answer
@@ -148,6 +212,7 @@ void add_geometry(const Limb& limb, const NerveMeasure& measure, const Combined&
 Distance of_measure(const Limb& limb, const NerveMeasure& measure, const FittedMeasure& fitted,
                     const Limb::Taken& taken) {
   const Combined combined = combine(limb, fitted, taken);
+  const Combined here = on_this_limb(limb, measure, combined);
   Distance distance;
   distance.nerve = measure.nerve;
   distance.point = measure.point_name;
@@ -162,24 +227,24 @@ Distance of_measure(const Limb& limb, const NerveMeasure& measure, const FittedM
   switch (measure.definition) {
     case Definition::axial:
     case Definition::crossing:
-      direction = towards(combined.mean, "distal", "proximal");
-      distance.along_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
-      if (measure.point) add_geometry(limb, measure, combined, direction.sign, distance);
+      direction = towards(here.mean, "distal", "proximal");
+      distance.along_limb_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
+      if (measure.point) add_geometry(limb, measure, here, direction.sign, distance);
       break;
     case Definition::along:
     case Definition::length:
-      direction = towards(combined.mean, "distal", "proximal");
-      distance.along_nerve_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
+      direction = towards(here.mean, "distal", "proximal");
+      distance.along_nerve_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
       break;
     case Definition::transverse:
     case Definition::offset_at_level:
-      direction = measure.front_to_back ? towards(combined.mean, "anterior", "posterior")
-                                        : towards(combined.mean, "lateral", "medial");
-      distance.across_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
+      direction = measure.front_to_back ? towards(here.mean, "anterior", "posterior")
+                                        : towards(here.mean, "lateral", "medial");
+      distance.across_limb_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
       break;
     case Definition::straight:
     case Definition::nearest:
-      distance.straight_mm = signed_summary(combined.mean, combined.limb_sd, 1.0);
+      distance.straight_mm = signed_summary(here.mean, here.limb_sd, 1.0);
       break;
   }
   distance.direction = direction.word;
@@ -240,10 +305,8 @@ std::optional<Distance> of_studies(const evidence::Quantity& quantity,
   return distance;
 }
 
-// A point of a course against a landmark that no study measured it from.
-Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
-                  const std::string& point_name, const Landmark& landmark,
-                  const std::vector<std::string>& sources) {
+// A point of a course against a landmark, as a distance along the limb.
+NerveMeasure axial_measure(const Limb& limb, PointRef ref, const Landmark& landmark) {
   const CoursePoint& point = limb.atlas().courses()[ref.course].points[ref.point];
   NerveMeasure measure;
   measure.course = ref.course;
@@ -253,6 +316,12 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
   measure.axis = landmark.segment == Segment::humerus && point.segment != Segment::humerus
                      ? Segment::forearm
                      : landmark.segment;
+  return measure;
+}
+
+// The same where no study measured it.
+Combined by_model(const Limb& limb, const NerveMeasure& measure, const Landmark& landmark) {
+  const CoursePoint& point = limb.atlas().courses()[measure.course].points[*measure.point];
   const auto taken = limb.take(measure);
   const auto knot_sd = limb.fit().knot_sd_mm.find(point.id);
   const double point_sd = knot_sd == limb.fit().knot_sd_mm.end() ? 0.0 : knot_sd->second;
@@ -261,6 +330,15 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
   combined.mean_sd = std::hypot(limb.fit().model_error_mm(point_sd, taken->here), landmark.sd_mm);
   combined.limb_sd =
       std::hypot(combined.mean_sd, limb.fit().between_limbs.at(std::abs(taken->here)));
+  return combined;
+}
+
+Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
+                  const std::string& point_name, const Landmark& landmark,
+                  const std::vector<std::string>& sources) {
+  const NerveMeasure measure = axial_measure(limb, ref, landmark);
+  const Combined combined = by_model(limb, measure, landmark);
+  const Combined here = on_this_limb(limb, measure, combined);
 
   Distance distance;
   distance.nerve = nerve;
@@ -273,13 +351,40 @@ Distance of_model(const Limb& limb, PointRef ref, const std::string& nerve,
   distance.assumed =
       "the landmark is placed by textbook anatomy; the point by its distances from "
       "other landmarks";
-  const Direction direction = towards(combined.mean, "distal", "proximal");
+  const Direction direction = towards(here.mean, "distal", "proximal");
   distance.direction = direction.word;
-  distance.along_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
-  add_geometry(limb, measure, combined, direction.sign, distance);
+  distance.along_limb_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
+  add_geometry(limb, measure, here, direction.sign, distance);
   distance.mean_low_mm = direction.sign * combined.mean - kZ90 * combined.mean_sd;
   distance.mean_high_mm = direction.sign * combined.mean + kZ90 * combined.mean_sd;
   return distance;
+}
+
+// Each found point as a reading of its distance from the landmark where the probe stood: as studies
+// measured it where they did, else as the model has it.
+void read_found_points(const std::vector<FoundPoint>& found, Limb& limb) {
+  for (const FoundPoint& point : found) {
+    const Landmark& landmark = *limb.atlas().landmarks().find(point.at.landmark);
+    NerveMeasure measure = axial_measure(limb, point.point, landmark);
+    Combined combined = by_model(limb, measure, landmark);
+    for (const NerveMeasure& studied : limb.atlas().measures()) {
+      const bool same = studied.course == point.point.course &&
+                        studied.point == point.point.point && studied.landmark == landmark.name &&
+                        studied.definition == Definition::axial;
+      const auto fitted = limb.fit().measures.find(studied.id);
+      if (!same || fitted == limb.fit().measures.end()) continue;
+      const auto taken = limb.take(studied);
+      if (!taken) continue;
+      measure = studied;
+      combined = combine(limb, fitted->second, *taken);
+      break;
+    }
+    const double read_mm =
+        point.at.toward == casefile::Toward::distal ? point.at.offset_mm : -point.at.offset_mm;
+    limb.found().add(limb.prior_of(measure, combined.mean, combined.limb_sd), read_mm,
+                     point.error_mm);
+  }
+  limb.found().finish();
 }
 
 bool fits(const DistanceQuery& query, const std::string& nerves, const std::string& point,
@@ -328,10 +433,25 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
   if (!size) return std::unexpected(size.error());
   auto atlas = Atlas::fitted(package);
   if (!atlas) return std::unexpected(atlas.error());
-  const Limb limb(package, std::move(*atlas), size->mean_scale(), given.side);
-
   DistanceAnswer answer;
   answer.assumptions = size->assumptions();
+  answer.warnings = size->warnings();
+  std::optional<Expected<anatomy::NerveTree>> tree;  // only found points need these two
+  std::optional<CaseLimb> case_limb;
+  if (!given.ultrasound.empty()) {
+    tree = anatomy::NerveTree::from(package);
+    if (!*tree) return std::unexpected(tree->error());
+    auto built = CaseLimb::from(package, **tree, given);
+    if (!built) return std::unexpected(built.error());
+    case_limb = std::move(*built);
+    size = case_limb->size();
+    answer.assumptions = case_limb->assumptions();
+    answer.warnings = case_limb->warnings();
+  }
+  Limb limb(package, std::move(*atlas), size->mean_scale(), given.side,
+            case_limb ? &case_limb->level_spread() : nullptr);
+  if (case_limb) read_found_points(case_limb->found_points(), limb);
+
   std::set<std::string, std::less<>> modelled;  // rows that a measure of the model uses
   for (const NerveMeasure& measure : limb.atlas().measures()) {
     for (const MeasureRow& row : measure.rows) modelled.insert(row.row);

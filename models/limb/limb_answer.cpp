@@ -30,14 +30,22 @@ Expected<void> check_neutral(const casefile::Limb& limb) {
 void add_measures(const LimbSize& size, LimbAnswer& answer) {
   for (const Measure& measure : size.vocabulary().measures()) {
     if (measure.shown_as == ShownAs::not_shown) continue;
-    SizedMeasure sized{measure.label,      measure.name,
-                       measure.definition, size.summary(measure.weights),
-                       measure.provenance, measure.reason};
+    SizedMeasure sized{measure.label,
+                       measure.name,
+                       measure.definition,
+                       size.summary(measure.weights),
+                       size.percentile(measure.weights),
+                       measure.provenance,
+                       measure.reason};
     auto& list = measure.shown_as == ShownAs::segment   ? answer.segments
                  : measure.shown_as == ShownAs::breadth ? answer.breadths
                                                         : answer.girths;
     list.push_back(std::move(sized));
   }
+  const auto variables = static_cast<Eigen::Index>(size.measures().size());
+  const Eigen::VectorXd stature = Eigen::VectorXd::Unit(variables, 0);
+  answer.stature_mm = size.summary(stature);
+  answer.stature_percentile = size.percentile(stature);
 }
 
 void add_landmarks(const LandmarkSet& set, const LimbSize& size, int samples, std::uint64_t seed,
@@ -81,20 +89,21 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
                                  const anatomy::NerveTree& tree, const casefile::Limb& limb,
                                  int samples, std::uint64_t seed) {
   if (auto neutral = check_neutral(limb); !neutral) return std::unexpected(neutral.error());
-  const auto size = LimbSize::from(package, limb);
-  if (!size) return std::unexpected(size.error());
   const auto landmarks = LandmarkSet::from(package);
   if (!landmarks) return std::unexpected(landmarks.error());
   const auto case_limb = CaseLimb::from(package, tree, limb);
   if (!case_limb) return std::unexpected(case_limb.error());
 
+  const LimbSize& size = case_limb->size();
+
   LimbAnswer answer;
   answer.side = limb.side;
-  std::set<std::string> sources(size->sources().begin(), size->sources().end());
-  add_measures(*size, answer);
-  add_landmarks(*landmarks, *size, samples, seed, answer);
+  std::set<std::string> sources(size.sources().begin(), size.sources().end());
+  add_measures(size, answer);
+  add_landmarks(*landmarks, size, samples, seed, answer);
   add_nerves(*case_limb, tree, samples, seed, sources, answer);
   answer.sources.assign(sources.begin(), sources.end());
+  answer.warnings = case_limb->warnings();
 
   if (!limb.side_given) answer.assumptions.emplace_back("Side is not given: right is shown.");
   const auto add = [&](const std::vector<std::string>& words) {
@@ -104,7 +113,6 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
       }
     }
   };
-  add(size->assumptions());
   add(case_limb->assumptions());
   answer.assumptions.emplace_back(
       "Anatomical position, arm at the side, forearm supinated: the pose against which strain is "

@@ -53,8 +53,9 @@ std::string side_line(Side side) {
 Json distance_json(const CommonOptions& common, Side side, const limb::DistanceAnswer& answer) {
   std::set<std::string> sources;
   for (const Distance& d : answer.distances) sources.insert(d.sources.begin(), d.sources.end());
-  Json document = envelope("distance", common, side, answer.assumptions,
-                           std::vector<std::string>(sources.begin(), sources.end()));
+  Json document =
+      envelope("distance", common, side, answer.assumptions,
+               std::vector<std::string>(sources.begin(), sources.end()), answer.warnings);
   Json list = Json::array();
   for (const Distance& d : answer.distances) {
     Json item;
@@ -113,6 +114,7 @@ std::string distance_text(Side side, const limb::DistanceAnswer& answer) {
   out +=
       "\nA negative end of an interval lies on the other side of the landmark. --json has the\n"
       "sources; endplate evidence shows the rows behind each figure.\n";
+  out += warnings_text(answer.warnings);
   for (const std::string& assumption : answer.assumptions) {
     const auto lines = wrap("assumed: " + assumption, 98);
     for (const std::string& line : lines) out += line + "\n";
