@@ -115,7 +115,8 @@ LimbSize LimbSize::also_knowing(const Observation& more) const {
   all.error = Eigen::MatrixXd::Zero(before + added, before + added);
   all.combinations.topRows(before) = observation_.combinations;
   all.combinations.bottomRows(added) = more.combinations * against_other_side_.asDiagonal();
-  all.values << observation_.values, more.values;
+  all.values.head(before) = observation_.values;
+  all.values.tail(added) = more.values;
   if (observation_.error.size() > 0) all.error.topLeftCorner(before, before) = observation_.error;
   all.error.bottomRightCorner(added, added) = more.error;
   result.error_root_ = Eigen::MatrixXd::Zero(before + added, before + added);
