@@ -143,7 +143,7 @@ TEST_CASE("limbs with a found point are those of the published limbs that have i
   constexpr double kError_mm = 6.0;
   casefile::Limb limb = adult(casefile::Sex::male);
   const CaseLimb before = limb_of(limb);
-  const auto place = AtLandmark{"lateral epicondyle", 125.0, Toward::proximal};
+  const auto place = AtLandmark{"lateral epicondyle", 140.0, Toward::proximal};
   const auto limbs = before.sample(kLimbs, 3);
   const auto places = before.sample_places_mm("radial nerve", place, kLimbs, 3);
   REQUIRE(places.has_value());
@@ -162,7 +162,7 @@ TEST_CASE("limbs with a found point are those of the published limbs that have i
     arm.push_back(300.0 * sizes[i].scale.arm);
   }
 
-  limb.ultrasound = {cutaneous_at(125.0, kError_mm)};
+  limb.ultrasound = {cutaneous_at(140.0, kError_mm)};
   const CaseLimb after = limb_of(limb);
   const std::vector<double> alike(static_cast<std::size_t>(kLimbs), 1.0);
   std::vector<double> deep_after;
@@ -173,7 +173,7 @@ TEST_CASE("limbs with a found point are those of the published limbs that have i
   }
   const auto agree = [&](const std::vector<double>& weighed, const Moments& conditioned) {
     const Moments expected = moments_of(weighed, weights);
-    CHECK(conditioned.mean == Approx(expected.mean).margin(1.2));
+    CHECK(conditioned.mean == Approx(expected.mean).margin(1.6));
     CHECK(conditioned.sd == Approx(expected.sd).epsilon(0.08));
   };
   agree(deep, moments_of(deep_after, alike));
@@ -185,7 +185,7 @@ TEST_CASE("limbs with a found point are those of the published limbs that have i
   // And it is no small step: the point moved, and it is known better than before.
   CHECK(moments_of(cutaneous_after, alike).sd < 0.9 * moments_of(cutaneous, alike).sd);
   CHECK(std::abs(moments_of(cutaneous_after, alike).mean - moments_of(cutaneous, alike).mean) >
-        1.5);
+        8.0);
 }
 
 TEST_CASE("what was found on one nerve leaves the others where they were", "[limb][ultrasound]") {
