@@ -42,6 +42,14 @@ struct AtBranch {
 };
 using Place = std::variant<AtLandmark, AtRoot, AtTrunk, AtCord, AtBranch>;
 
+// A point of a nerve that ultrasound found at the level of a landmark or so far from it.
+struct LocatedPoint {
+  std::string nerve;               // standard term: the nerve, or the branch whose point it is
+  std::string point;               // as the tables name it, "origin"
+  AtLandmark at;                   // where the probe stood, along the limb
+  std::optional<double> error_mm;  // standard deviation of the observer's error, > 0
+};
+
 struct Limb {
   Side side = Side::right;
   bool side_given = false;
@@ -49,9 +57,14 @@ struct Limb {
   std::optional<Sex> sex;
   std::optional<double> age_years;
   std::optional<double> stature_mm;
+  // Instead of it: the share of people of that sex and age who are shorter, per cent.
+  std::optional<double> stature_percentile;
   std::map<std::string, double> measured_mm;       // by the name of the measure
   std::map<std::string, std::string> measured_as;  // by the same: the name as it was written
-  std::map<std::string, double> pose_deg;          // by joint, "elbow_flexion_deg"
+  std::map<std::string, double> other_side_mm;     // the same of the other, sound limb
+  std::map<std::string, std::string> other_side_as;
+  std::vector<LocatedPoint> ultrasound;
+  std::map<std::string, double> pose_deg;  // by joint, "elbow_flexion_deg"
 };
 
 enum class Mechanism {

@@ -50,15 +50,17 @@ std::optional<std::string> measure_name(const std::string& typed, const std::str
   return fmt::format("{} to {}", *one, *other);
 }
 
-void read_measured(ObjectReader& object, Limb& limb) {
+// Lengths by the name of the measure, and the names as they were written.
+void read_measured(ObjectReader& object, std::map<std::string, double>& measured_mm,
+                   std::map<std::string, std::string>& measured_as) {
   constexpr double kShortest_mm = 1.0;
   constexpr double kLongest_mm = 2500.0;
   for (const std::string& key : object.take_all_keys()) {
     const auto value = object.number(key, kShortest_mm, kLongest_mm, "mm");
     const auto name = measure_name(key, object.place_of(key), object.reading());
     if (!name || !value) continue;
-    limb.measured_as.emplace(*name, key);
-    if (!limb.measured_mm.emplace(*name, *value).second) {
+    measured_as.emplace(*name, key);
+    if (!measured_mm.emplace(*name, *value).second) {
       object.add(key, fmt::format("{} is given twice", *name), "Keep the one that is right.");
     }
   }
@@ -101,6 +103,40 @@ void check_elevation(const ObjectReader& object, const Limb& limb) {
                          limit.high_deg));
 }
 
+void read_stature(ObjectReader& object, Limb& limb) {
+  limb.stature_mm = object.number("stature_mm", 300.0, 2400.0, "mm");
+  limb.stature_percentile = object.number("stature_percentile", 0.1, 99.9, "per cent");
+  if (!object.has("stature_percentile")) return;
+  if (object.has("stature_mm")) {
+    object.add("stature_percentile", "stature_mm says the stature already",
+               "Keep stature_mm; the percentile follows from it.");
+  }
+  object.require("sex", "A percentile is one of people of a sex: give it, or stature_mm instead.");
+}
+
+// A point of a nerve that ultrasound found; whether the nerve has that point the limb knows.
+std::optional<LocatedPoint> read_located_point(ObjectReader& item) {
+  constexpr double kLeastError_mm = 0.1;
+  constexpr double kMostError_mm = 50.0;
+  constexpr std::string_view kWhere =
+      "Give a landmark, with offset_mm and toward unless it is there.";
+  item.require("nerve", "Name the nerve, or the branch whose origin was seen.");
+  item.require("point", "Name the point of the nerve, such as \"origin\" or \"bifurcation\".");
+  item.require("at", kWhere);
+  auto nerve = item.term("nerve", TermKind::nerve);
+  auto point = item.text("point");
+  const auto error_mm = item.number("error_mm", kLeastError_mm, kMostError_mm, "mm");
+  std::optional<AtLandmark> where;
+  if (auto at = item.object("at")) {
+    at->require("landmark", kWhere);
+    where = read_landmark(*at);
+    at->finish();
+  }
+  item.finish();
+  if (!nerve || !point || !where) return std::nullopt;
+  return LocatedPoint{std::move(*nerve), std::move(*point), std::move(*where), error_mm};
+}
+
 void read_pose(ObjectReader& object, Limb& limb) {
   for (const auto& [key, limit] : object.reading().rules.pose) {
     read_angle(object, key, limit, limb);
@@ -120,8 +156,16 @@ Limb read_limb(ObjectReader& object) {
   limb.dominant_side = object.word("dominant_side", kSides);
   limb.sex = object.word("sex", kSexes);
   limb.age_years = object.number("age_years", 0.0, 120.0, "years");
-  limb.stature_mm = object.number("stature_mm", 300.0, 2400.0, "mm");
-  if (auto measured = object.object("measured")) read_measured(*measured, limb);
+  read_stature(object, limb);
+  if (auto measured = object.object("measured")) {
+    read_measured(*measured, limb.measured_mm, limb.measured_as);
+  }
+  if (auto other = object.object("measured_other_side")) {
+    read_measured(*other, limb.other_side_mm, limb.other_side_as);
+  }
+  object.each_object("ultrasound", [&](ObjectReader& item) {
+    if (auto located = read_located_point(item)) limb.ultrasound.push_back(std::move(*located));
+  });
   if (auto pose = object.object("pose")) read_pose(*pose, limb);
   object.finish();
   return limb;

@@ -33,7 +33,7 @@ std::vector<Remark> worth_giving(const Case& read) {
   }
   if (!read.limb.side_given) add("/limb/side", "the drawing shows a right limb until it is given");
   if (!read.limb.age_years) add("/limb/age_years", "age changes the rate of growth and the result");
-  if (!read.limb.stature_mm && read.limb.measured_mm.empty()) {
+  if (!read.limb.stature_mm && !read.limb.stature_percentile && read.limb.measured_mm.empty()) {
     add("/limb/stature_mm", "lengths follow it; a measured length of the limb is better still");
   }
   if (!read.limb.sex) add("/limb/sex", "limb lengths differ at the same stature");

@@ -15,6 +15,9 @@
 
 namespace endplate::limb {
 
+class LevelSpread;
+class LimbSize;
+struct FoundPoint;
 struct PassedLandmark;
 
 class CaseLimb {
@@ -29,7 +32,8 @@ class CaseLimb {
   // differs from the mean one by its size (LimbSize::sample), by the levels of its branches and by
   // the lengths of those off the courses. Levels vary by the published spread of distances and the
   // fit's uncertainty; neighbours on a course move together (correlation exp(-d / 100 mm), assumed)
-  // and keep their order.
+  // and keep their order. A point that ultrasound found takes the others of its
+  // course along, by the same correlation.
   std::vector<anatomy::NerveMetrics> sample(int count, std::uint64_t seed) const;
 
   // Where an injury of a case file lies on the tree, on the mean limb. A place outside the nerve or
@@ -50,9 +54,17 @@ class CaseLimb {
   // Where a nerve that has a course runs, from its beginning to its end in steps of at most
   // `step_mm`: on the mean right limb at rest, in the limb frame, mm. Empty for the others.
   std::vector<Eigen::Vector3d> path_mm(anatomy::NodeIndex nerve, double step_mm) const;
+  // Its size, with all that is known of it.
+  const LimbSize& size() const;
+  // Points of nerves that were found on the patient, where limbs of that size have them, and how
+  // far the level of any point differs between limbs.
+  const std::vector<FoundPoint>& found_points() const;
+  const LevelSpread& level_spread() const;
 
   // What was not given and therefore taken, in words.
   const std::vector<std::string>& assumptions() const;
+  // Where the patient lies outside what was published, in words with the source.
+  const std::vector<std::string>& warnings() const;
   // Ids of the published rows behind the position of a nerve's beginning and end.
   std::vector<std::string> sources(anatomy::NodeIndex nerve) const;
 

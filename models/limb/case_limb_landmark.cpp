@@ -114,6 +114,38 @@ Segment offset_axis(const Landmark& landmark, Toward toward) {
   return landmark.segment;
 }
 
+Expected<double> arc_at_landmark(const Landmark& landmark, const SegmentFrames& frames,
+                                 const CaseLimbCourse& course, const casefile::AtLandmark& at,
+                                 double near_mm) {
+  const LevelLine line = level_line(landmark, at.toward, frames);
+  const Reach all = reach_of(course, 0.0, course.length_mm(), line, at.offset_mm);
+  const double least = std::max(0.0, std::ceil(all.least_mm));
+  const double most = std::floor(std::min(line.room_mm, all.most_mm));
+  std::optional<double> nearest_mm;
+  if (at.offset_mm <= line.room_mm) {
+    // In stretches of 10 mm, so that every crossing of the level is seen.
+    constexpr double kStretch_mm = 10.0;
+    for (double from_mm = 0.0; from_mm < course.length_mm(); from_mm += kStretch_mm) {
+      const double to_mm = std::min(from_mm + kStretch_mm, course.length_mm());
+      const auto arc_mm = reach_of(course, from_mm, to_mm, line, at.offset_mm).arc_mm;
+      if (!arc_mm) continue;
+      if (!nearest_mm || std::abs(*arc_mm - near_mm) < std::abs(*nearest_mm - near_mm)) {
+        nearest_mm = arc_mm;
+      }
+    }
+  }
+  if (nearest_mm) return *nearest_mm;
+  const char* toward = at.toward == Toward::proximal ? "proximal" : "distal";
+  return std::unexpected(Error::input(
+      {"at",
+       fmt::format(
+           "{:.0f} mm {} to the {} lies outside the segment, or the nerve does not reach it",
+           at.offset_mm, toward, at.landmark),
+       least <= most
+           ? fmt::format("Give {:.0f} to {:.0f} mm {} to the {}.", least, most, toward, at.landmark)
+           : "Give the place from another landmark."}));
+}
+
 Expected<anatomy::Lesion> place_at_landmark(const anatomy::NerveTree& tree, const Atlas& atlas,
                                             const SegmentFrames& frames,
                                             const NerveRouteLayout& layout, NodeIndex nerve,

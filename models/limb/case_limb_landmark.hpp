@@ -14,6 +14,12 @@ namespace endplate::limb {
 // along the landmark's own segment.
 Segment offset_axis(const Landmark& landmark, casefile::Toward toward);
 
+// Where on a course the level of an offset from a landmark lies, mm from its start; of several the
+// one nearest to `near_mm`. Problems stand at "at" and name the range that would be accepted.
+Expected<double> arc_at_landmark(const Landmark& landmark, const SegmentFrames& frames,
+                                 const CaseLimbCourse& course, const casefile::AtLandmark& at,
+                                 double near_mm);
+
 // Problems stand at "at" and name the range that would be accepted: where the nerve lies beyond the
 // level, or the offset leaves the segment. The lesion's sd is that of the landmark's placement.
 Expected<anatomy::Lesion> place_at_landmark(const anatomy::NerveTree& tree, const Atlas& atlas,

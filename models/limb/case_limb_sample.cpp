@@ -12,14 +12,14 @@ namespace {
 
 // Keeps these random numbers apart from those of other questions asked with the same seed.
 constexpr std::uint64_t kStream = 0x726f757465730001;
-
-// Along a nerve, how far apart two levels are when what moves one hardly moves the other; assumed.
-constexpr double kMovesTogether_mm = 100.0;
+// Of points that were found on the patient.
+constexpr std::uint64_t kFoundStream = 0x726f757465730002;
 
 // Standard normal numbers of limb i, by their place in its sequence.
 class LimbNormals {
  public:
-  LimbNormals(std::uint64_t seed, int limb) : key_{{seed, kStream}}, limb_(limb) {}
+  LimbNormals(std::uint64_t seed, std::uint64_t stream, int limb)
+      : key_{{seed, stream}}, limb_(limb) {}
 
   double next() {
     if (used_ == 4) {
@@ -49,24 +49,15 @@ Eigen::Vector3d ratio_of(const SegmentScale& limb, const SegmentScale& mean) {
   return {limb.arm / mean.arm, limb.forearm / mean.forearm, limb.hand / mean.hand};
 }
 
-// Gives the values of these levels back to them in ascending order.
-void put_in_order(const std::vector<std::size_t>& levels, std::vector<double>& values) {
-  std::vector<double> sorted;
-  sorted.reserve(levels.size());
-  for (const std::size_t level : levels) sorted.push_back(values[level]);
-  std::ranges::sort(sorted);
-  for (std::size_t k = 0; k < levels.size(); ++k) values[levels[k]] = sorted[k];
-}
-
 }  // namespace
 
 std::vector<anatomy::NerveMetrics> CaseLimb::sample(int count, std::uint64_t seed) const {
-  const std::vector<Level>& levels = parts_->layout.levels();
+  const std::vector<Level>& levels = parts_->levels;
   const std::vector<double>& lengths = parts_->layout.lengths_mm();
   std::vector<double> correlation(levels.size(), 0.0);  // with the level before, on its course
   for (std::size_t k = 1; k < levels.size(); ++k) {
     if (levels[k].course != levels[k - 1].course) continue;
-    correlation[k] = std::exp((levels[k - 1].arc_mm - levels[k].arc_mm) / kMovesTogether_mm);
+    correlation[k] = level_correlation(levels[k - 1].arc_mm, levels[k].arc_mm);
   }
   // Log-normal, so that no length is negative, with the mean kept.
   std::vector<double> log_sd(lengths.size(), 0.0);
@@ -80,26 +71,31 @@ std::vector<anatomy::NerveMetrics> CaseLimb::sample(int count, std::uint64_t see
   std::vector<anatomy::NerveMetrics> limbs(sizes.size(), metrics_);
   std::vector<double> levels_mm(levels.size());
   std::vector<double> lengths_mm(lengths.size());
-  std::vector<std::size_t> ordered;
+  Eigen::VectorXd moved(static_cast<Eigen::Index>(levels.size()));
   for (std::size_t i = 0; i < sizes.size(); ++i) {
     const Eigen::Vector3d ratio = ratio_of(sizes[i].scale, parts_->frames.scale());
-    LimbNormals normals(seed, static_cast<int>(i));
-    double moved = 0.0;
-    ordered.clear();
+    LimbNormals normals(seed, kStream, static_cast<int>(i));
     for (std::size_t k = 0; k < levels.size(); ++k) {
+      const auto at = static_cast<Eigen::Index>(k);
       const double rho = correlation[k];
-      moved = rho * moved + std::sqrt(1.0 - rho * rho) * normals.next();
+      const double before = k == 0 ? 0.0 : moved[at - 1];
+      moved[at] = rho * before + std::sqrt(1.0 - rho * rho) * normals.next();
+    }
+    if (!parts_->found.empty()) {
+      LimbNormals of_points(seed, kFoundStream, static_cast<int>(i));
+      Eigen::VectorXd drawn(2 * static_cast<Eigen::Index>(parts_->found.points().size()));
+      for (double& normal : drawn) normal = of_points.next();
+      moved = parts_->found.correct(moved, ratio, drawn);
+    }
+    for (std::size_t k = 0; k < levels.size(); ++k) {
       const Level& level = levels[k];
       const double length_mm = parts_->layout.courses()[level.course].total_parts_mm().dot(ratio);
       const double scale = ratio[static_cast<Eigen::Index>(level.segment)];
-      levels_mm[k] =
-          std::clamp(level.parts_mm.dot(ratio) + scale * level.sd_mm * moved, 0.0, length_mm);
-      if (level.in_order) ordered.push_back(k);
-      const bool last = k + 1 == levels.size() || levels[k + 1].course != level.course;
-      if (!last) continue;
-      put_in_order(ordered, levels_mm);
-      ordered.clear();
+      levels_mm[k] = std::clamp(
+          level.parts_mm.dot(ratio) + scale * level.sd_mm * moved[static_cast<Eigen::Index>(k)],
+          0.0, length_mm);
     }
+    keep_in_order(levels, levels_mm);
     for (std::size_t node = 0; node < lengths.size(); ++node) {
       if (lengths[node] <= 0.0) continue;
       const auto segment = static_cast<Eigen::Index>(parts_->layout.length_segment(node));

@@ -10,6 +10,9 @@
 
 #include "models/evidence/nearest_names.hpp"
 #include "models/evidence/pool.hpp"
+#include "models/limb/case_limb.hpp"
+#include "models/limb/found_on_limb.hpp"
+#include "models/limb/found_points.hpp"
 #include "models/limb/limb_size.hpp"
 #include "models/limb/measured_limb.hpp"
 #include "models/limb/over_skin.hpp"
@@ -89,9 +92,19 @@ void add_geometry(const MeasuredLimb& limb, const NerveMeasure& measure, const C
   distance.along_nerve_mm = signed_summary(arc + along.mean - axial, along.limb_sd, sign);
 }
 
+// With what ultrasound found on this limb, which it did at rest; the mean over limbs stays.
+Combined on_this_limb(const FoundOnLimb& found, const NerveMeasure& measure,
+                      const Combined& combined) {
+  const auto narrowed = found.narrowed(measure, combined.mean - combined.moved, combined.limb_sd);
+  Combined here = combined;
+  here.mean = narrowed.mean_mm + combined.moved;
+  here.limb_sd = narrowed.sd_mm;
+  return here;
+}
+
 // Where the tape of a measure is laid, and by how much the answer differs from the model.
 void lay_tape(const MeasuredLimb& limb, const NerveMeasure& measure, const Combined& combined,
-              FoundDistance& found) {
+              TapedDistance& found) {
   if (measure.definition == Definition::length) {
     found.no_tape = "the length of a nerve is not measured over the skin";
     return;
@@ -112,9 +125,11 @@ void lay_tape(const MeasuredLimb& limb, const NerveMeasure& measure, const Combi
   found.tape = TapeEnds{landmark, *place, correction, combined.limb_sd};
 }
 
-FoundDistance of_measure(const MeasuredLimb& limb, const NerveMeasure& measure,
-                         const FittedMeasure& fitted, const MeasuredLimb::Taken& taken) {
-  Combined combined = combine(limb, fitted, taken);
+TapedDistance of_measure(const MeasuredLimb& limb, const FoundOnLimb& located,
+                         const NerveMeasure& measure, const FittedMeasure& fitted,
+                         const MeasuredLimb::Taken& taken) {
+  const Combined combined = combine(limb, fitted, taken);
+  Combined here = on_this_limb(located, measure, combined);
   Distance distance;
   distance.nerve = measure.nerve;
   distance.point = measure.point_name;
@@ -131,34 +146,34 @@ FoundDistance of_measure(const MeasuredLimb& limb, const NerveMeasure& measure,
   switch (measure.definition) {
     case Definition::axial:
     case Definition::crossing:
-      direction = towards(combined.mean, "distal", "proximal");
-      distance.along_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
-      if (measure.point) add_geometry(limb, measure, combined, direction.sign, distance);
+      direction = towards(here.mean, "distal", "proximal");
+      distance.along_limb_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
+      if (measure.point) add_geometry(limb, measure, here, direction.sign, distance);
       break;
     case Definition::along:
     case Definition::length:
-      direction = towards(combined.mean, "distal", "proximal");
-      distance.along_nerve_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
+      direction = towards(here.mean, "distal", "proximal");
+      distance.along_nerve_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
       break;
     case Definition::transverse:
     case Definition::offset_at_level:
-      direction = measure.front_to_back ? towards(combined.mean, "anterior", "posterior")
-                                        : towards(combined.mean, "lateral", "medial");
-      distance.across_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
+      direction = measure.front_to_back ? towards(here.mean, "anterior", "posterior")
+                                        : towards(here.mean, "lateral", "medial");
+      distance.across_limb_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
       break;
     case Definition::straight:
     case Definition::nearest:
       // A pose that shortens the model by more than the studies measured leaves the model alone.
-      if (combined.mean <= 0.0) combined.mean = combined.model;
-      distance.straight_mm = signed_summary(combined.mean, combined.limb_sd, 1.0);
+      if (here.mean <= 0.0) here.mean = here.model;
+      distance.straight_mm = signed_summary(here.mean, here.limb_sd, 1.0);
       break;
   }
   distance.direction = direction.word;
   distance.moved_mm *= direction.sign;
   distance.mean_low_mm = direction.sign * combined.mean - kZ90 * combined.mean_sd;
   distance.mean_high_mm = direction.sign * combined.mean + kZ90 * combined.mean_sd;
-  FoundDistance found{std::move(distance), std::nullopt};
-  lay_tape(limb, measure, combined, found);
+  TapedDistance found{std::move(distance), std::nullopt};
+  lay_tape(limb, measure, here, found);
   return found;
 }
 
@@ -214,10 +229,8 @@ std::optional<Distance> of_studies(const evidence::Quantity& quantity,
   return distance;
 }
 
-// A point of a course against a landmark that no study measured it from.
-FoundDistance of_model(const MeasuredLimb& limb, PointRef ref, const std::string& nerve,
-                       const std::string& point_name, const Landmark& landmark,
-                       const std::vector<std::string>& sources) {
+// A point of a course against a landmark, as a distance along the limb.
+NerveMeasure axial_measure(const MeasuredLimb& limb, PointRef ref, const Landmark& landmark) {
   const CoursePoint& point = limb.atlas().courses()[ref.course].points[ref.point];
   NerveMeasure measure;
   measure.course = ref.course;
@@ -227,15 +240,32 @@ FoundDistance of_model(const MeasuredLimb& limb, PointRef ref, const std::string
   measure.axis = landmark.segment == Segment::humerus && point.segment != Segment::humerus
                      ? Segment::forearm
                      : landmark.segment;
-  const auto taken = limb.take(measure);
+  return measure;
+}
+
+// The same where no study measured it.
+Combined by_model(const MeasuredLimb& limb, const NerveMeasure& measure, const Landmark& landmark,
+                  const MeasuredLimb::Taken& taken) {
+  const CoursePoint& point = limb.atlas().courses()[measure.course].points[*measure.point];
   const auto knot_sd = limb.fit().knot_sd_mm.find(point.id);
   const double point_sd = knot_sd == limb.fit().knot_sd_mm.end() ? 0.0 : knot_sd->second;
   Combined combined;
-  combined.model = combined.mean = taken->moved.value_or(taken->here);
-  combined.moved = combined.mean - taken->here;
-  combined.mean_sd = std::hypot(limb.fit().model_error_mm(point_sd, taken->here), landmark.sd_mm);
+  combined.model = combined.mean = taken.moved.value_or(taken.here);
+  combined.moved = combined.mean - taken.here;
+  combined.mean_sd = std::hypot(limb.fit().model_error_mm(point_sd, taken.here), landmark.sd_mm);
   combined.limb_sd =
-      std::hypot(combined.mean_sd, limb.fit().between_limbs.at(std::abs(taken->here)));
+      std::hypot(combined.mean_sd, limb.fit().between_limbs.at(std::abs(taken.here)));
+  return combined;
+}
+
+// A point of a course against a landmark that no study measured it from.
+TapedDistance of_model(const MeasuredLimb& limb, const FoundOnLimb& located, PointRef ref,
+                       const std::string& nerve, const std::string& point_name,
+                       const Landmark& landmark, const std::vector<std::string>& sources) {
+  const NerveMeasure measure = axial_measure(limb, ref, landmark);
+  const auto taken = limb.take(measure);
+  const Combined combined = by_model(limb, measure, landmark, *taken);
+  const Combined here = on_this_limb(located, measure, combined);
 
   Distance distance;
   distance.nerve = nerve;
@@ -248,17 +278,44 @@ FoundDistance of_model(const MeasuredLimb& limb, PointRef ref, const std::string
   distance.assumed =
       "the landmark is placed by textbook anatomy; the point by its distances from "
       "other landmarks";
-  const Direction direction = towards(combined.mean, "distal", "proximal");
+  const Direction direction = towards(here.mean, "distal", "proximal");
   distance.direction = direction.word;
   distance.in_pose = limb.bent() && taken->moved.has_value();
-  distance.moved_mm = direction.sign * combined.moved;
-  distance.along_limb_mm = signed_summary(combined.mean, combined.limb_sd, direction.sign);
-  add_geometry(limb, measure, combined, direction.sign, distance);
+  distance.moved_mm = direction.sign * here.moved;
+  distance.along_limb_mm = signed_summary(here.mean, here.limb_sd, direction.sign);
+  add_geometry(limb, measure, here, direction.sign, distance);
   distance.mean_low_mm = direction.sign * combined.mean - kZ90 * combined.mean_sd;
   distance.mean_high_mm = direction.sign * combined.mean + kZ90 * combined.mean_sd;
-  FoundDistance found{std::move(distance), std::nullopt};
-  lay_tape(limb, measure, combined, found);
+  TapedDistance found{std::move(distance), std::nullopt};
+  lay_tape(limb, measure, here, found);
   return found;
+}
+
+// Each found point as a reading of its distance from the landmark where the probe stood: as studies
+// measured it where they did, else as the model has it; of the limb at rest.
+void read_found_points(const std::vector<FoundPoint>& found, const MeasuredLimb& limb,
+                       FoundOnLimb& located) {
+  for (const FoundPoint& point : found) {
+    const Landmark& landmark = *limb.atlas().landmarks().find(point.at.landmark);
+    NerveMeasure measure = axial_measure(limb, point.point, landmark);
+    Combined combined = by_model(limb, measure, landmark, *limb.take(measure));
+    for (const NerveMeasure& studied : limb.atlas().measures()) {
+      const bool same = studied.course == point.point.course &&
+                        studied.point == point.point.point && studied.landmark == landmark.name &&
+                        studied.definition == Definition::axial;
+      const auto fitted = limb.fit().measures.find(studied.id);
+      if (!same || fitted == limb.fit().measures.end()) continue;
+      const auto taken = limb.take(studied);
+      if (!taken) continue;
+      measure = studied;
+      combined = combine(limb, fitted->second, *taken);
+      break;
+    }
+    const double read_mm =
+        point.at.toward == casefile::Toward::distal ? point.at.offset_mm : -point.at.offset_mm;
+    located.add(measure, combined.mean - combined.moved, combined.limb_sd, read_mm, point.error_mm);
+  }
+  located.finish();
 }
 
 bool fits(const DistanceQuery& query, const std::string& nerves, const std::string& point,
@@ -275,7 +332,8 @@ bool fits(const DistanceQuery& query, const std::string& nerves, const std::stri
 
 // Points of the courses against the queried landmark, where no study has measured them from it.
 void add_modelled_points(const evidence::DataPackage& package, const MeasuredLimb& limb,
-                         const DistanceQuery& query, std::vector<FoundDistance>& found) {
+                         const FoundOnLimb& located, const DistanceQuery& query,
+                         std::vector<TapedDistance>& found) {
   const Landmark* landmark = limb.atlas().landmarks().find(*query.landmark);
   if (landmark == nullptr) return;
   std::map<std::string, std::vector<std::string>> rows_of;  // by point id
@@ -288,7 +346,7 @@ void add_modelled_points(const evidence::DataPackage& package, const MeasuredLim
     const std::string nerve(row.text("tree_node"));
     const std::string point(row.text("point_std"));
     if (!fits(query, nerve, point, landmark->name)) continue;
-    const bool known = std::ranges::any_of(found, [&](const FoundDistance& each) {
+    const bool known = std::ranges::any_of(found, [&](const TapedDistance& each) {
       const Distance& d = each.distance;
       return d.nerve == nerve && d.point == point && d.along_limb_mm && d.posture.empty();
     });
@@ -296,7 +354,7 @@ void add_modelled_points(const evidence::DataPackage& package, const MeasuredLim
     const auto rows = rows_of.find(std::string(row.text("point")));
     // A point that no distance holds is only a start of the fit.
     if (known || !ref || rows == rows_of.end()) continue;
-    found.push_back(of_model(limb, *ref, nerve, point, *landmark, rows->second));
+    found.push_back(of_model(limb, located, *ref, nerve, point, *landmark, rows->second));
   }
 }
 
@@ -309,16 +367,30 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
   if (!size) return std::unexpected(size.error());
   auto atlas = Atlas::fitted(package);
   if (!atlas) return std::unexpected(atlas.error());
+  DistanceAnswer answer;
+  answer.assumptions = size->assumptions();
+  answer.warnings = size->warnings();
+  std::optional<Expected<anatomy::NerveTree>> tree;  // only found points need these two
+  std::optional<CaseLimb> case_limb;
+  if (!given.ultrasound.empty()) {
+    tree = anatomy::NerveTree::from(package);
+    if (!*tree) return std::unexpected(tree->error());
+    auto built = CaseLimb::from(package, **tree, given);
+    if (!built) return std::unexpected(built.error());
+    case_limb = std::move(*built);
+    size = case_limb->size();
+    answer.assumptions = case_limb->assumptions();
+    answer.warnings = case_limb->warnings();
+  }
   const SegmentFrames frames(size->mean_scale(), given.side);
   auto pose = CasePose::from(package, frames, given.pose_deg);
   if (!pose) return std::unexpected(pose.error());
   const auto transposition = ulnar_transposition(operations);
-
-  DistanceAnswer answer;
-  answer.assumptions = size->assumptions();
   std::ranges::copy(pose->assumptions, std::back_inserter(answer.assumptions));
   if (transposition) answer.assumptions.push_back(in_words(*transposition));
   const MeasuredLimb limb(package, std::move(*atlas), frames, std::move(*pose), transposition);
+  FoundOnLimb located(limb, case_limb ? &case_limb->level_spread() : nullptr);
+  if (case_limb) read_found_points(case_limb->found_points(), limb, located);
   if (limb.bent()) {
     answer.assumptions.emplace_back(
         "In the pose a distance is that of the anatomical position, which the studies measured, "
@@ -326,7 +398,7 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
         "position.");
   }
 
-  std::vector<FoundDistance> found;
+  std::vector<TapedDistance> found;
   std::set<std::string, std::less<>> modelled;  // rows that a measure of the model uses
   for (const NerveMeasure& measure : limb.atlas().measures()) {
     for (const MeasureRow& row : measure.rows) modelled.insert(row.row);
@@ -334,7 +406,7 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
     const auto fitted = limb.fit().measures.find(measure.id);
     const auto taken = limb.take(measure);
     if (fitted == limb.fit().measures.end() || !taken) continue;
-    found.push_back(of_measure(limb, measure, fitted->second, *taken));
+    found.push_back(of_measure(limb, located, measure, fitted->second, *taken));
   }
 
   const auto quantities = evidence::quantities(package.table("landmark_distances"));
@@ -352,7 +424,7 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
                        "the model does not hold this distance, only its studies"});
     }
   }
-  if (query.landmark) add_modelled_points(package, limb, query, found);
+  if (query.landmark) add_modelled_points(package, limb, located, query, found);
 
   if (found.empty()) {
     return std::unexpected(
@@ -365,7 +437,7 @@ Expected<DistanceAnswer> distances(const evidence::DataPackage& package,
         "Over the skin: a tape on the mean limb's modelled skin, whose shape is assumed, corrected "
         "and spread as the studies correct and spread the straight distance.");
   }
-  for (FoundDistance& each : found) answer.distances.push_back(std::move(each.distance));
+  for (TapedDistance& each : found) answer.distances.push_back(std::move(each.distance));
   std::ranges::stable_sort(answer.distances, {}, &Distance::nerve);
   return answer;
 }

@@ -3,7 +3,8 @@
 //
 // Where studies measured the same distance the answer leans on them; where none did it is the
 // fitted limb's, with the error that fits without a study make on that study. The fit behind it is
-// described in docs/limb-fit.md.
+// described in docs/limb-fit.md. A point that ultrasound found on the patient corrects that point's
+// distances and, by the correlation along its course, those of its neighbours.
 #include <optional>
 #include <string>
 #include <vector>
@@ -67,6 +68,7 @@ inline constexpr std::size_t kFewDistances = 30;
 struct DistanceAnswer {
   std::vector<Distance> distances;
   std::vector<std::string> assumptions;
+  std::vector<std::string> warnings;  // where the limb lies outside what was published
 };
 
 // Published distances that fit the query, and for a query that names a landmark also the modelled

@@ -19,7 +19,9 @@ Conditioning::Conditioning(const Gaussian& prior, const Observation& observation
     return;
   }
   const Eigen::VectorXd surprise = observation_.values - h * prior.mean;
-  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(h * cross);
+  Eigen::MatrixXd own = h * cross;
+  if (observation_.error.size() > 0) own += observation_.error;
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(own);
   const Eigen::VectorXd& values = solver.eigenvalues();
   const Eigen::MatrixXd& vectors = solver.eigenvectors();
   const double smallest = 1e-9 * values.cwiseAbs().maxCoeff();
@@ -48,9 +50,12 @@ Gaussian Conditioning::posterior(const Gaussian& prior) const {
   return result;
 }
 
-Eigen::VectorXd Conditioning::correct(const Eigen::VectorXd& prior_draw) const {
+Eigen::VectorXd Conditioning::correct(const Eigen::VectorXd& prior_draw,
+                                      const Eigen::VectorXd& error_draw) const {
   if (observation_.combinations.rows() == 0) return prior_draw;
-  return prior_draw + gain_ * (observation_.values - observation_.combinations * prior_draw);
+  Eigen::VectorXd surprise = observation_.values - observation_.combinations * prior_draw;
+  if (error_draw.size() > 0) surprise -= error_draw;
+  return prior_draw + gain_ * surprise;
 }
 
 }  // namespace endplate::limb

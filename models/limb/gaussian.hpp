@@ -1,5 +1,6 @@
 #pragma once
-// The multivariate normal distribution and its conditioning on exactly known linear combinations.
+// The multivariate normal distribution and its conditioning on linear combinations that are known
+// exactly or with a normal error.
 #include <Eigen/Core>
 
 namespace endplate::limb {
@@ -13,22 +14,26 @@ struct Gaussian {
   double sd_of(const Eigen::VectorXd& weights) const;
 };
 
-// What is known: `combinations` (one row an observation) times the variables equals `values`.
+// What is known: `combinations` (one row an observation) times the variables, plus an error of
+// covariance `error`, equals `values`. An empty `error` is none: the values are exact.
 struct Observation {
   Eigen::MatrixXd combinations;
   Eigen::VectorXd values;
+  Eigen::MatrixXd error{};
 };
 
 // mean + gain (values - combinations mean), covariance - gain combinations covariance, with
-// gain = C H' (H C H')^+. The pseudo-inverse lets one observation repeat another.
+// gain = C H' (H C H' + E)^+. The pseudo-inverse lets one exact observation repeat another.
 class Conditioning {
  public:
   Conditioning(const Gaussian& prior, const Observation& observation);
 
   Gaussian posterior(const Gaussian& prior) const;
   // Turns a draw from the prior into one from the posterior (conditioning by kriging), so that the
-  // same random numbers give limbs that differ only by what was measured.
-  Eigen::VectorXd correct(const Eigen::VectorXd& prior_draw) const;
+  // same random numbers give limbs that differ only by what was measured. `error_draw`: a draw from
+  // the error of the observation; empty where that is exact, and for the posterior mean.
+  Eigen::VectorXd correct(const Eigen::VectorXd& prior_draw,
+                          const Eigen::VectorXd& error_draw = {}) const;
 
   // Log density of the observation under the prior, up to a constant shared by all priors of the
   // same combinations.

@@ -16,14 +16,22 @@ namespace {
 void add_measures(const LimbSize& size, LimbAnswer& answer) {
   for (const Measure& measure : size.vocabulary().measures()) {
     if (measure.shown_as == ShownAs::not_shown) continue;
-    SizedMeasure sized{measure.label,      measure.name,
-                       measure.definition, size.summary(measure.weights),
-                       measure.provenance, measure.reason};
+    SizedMeasure sized{measure.label,
+                       measure.name,
+                       measure.definition,
+                       size.summary(measure.weights),
+                       size.percentile(measure.weights),
+                       measure.provenance,
+                       measure.reason};
     auto& list = measure.shown_as == ShownAs::segment   ? answer.segments
                  : measure.shown_as == ShownAs::breadth ? answer.breadths
                                                         : answer.girths;
     list.push_back(std::move(sized));
   }
+  const auto variables = static_cast<Eigen::Index>(size.measures().size());
+  const Eigen::VectorXd stature = Eigen::VectorXd::Unit(variables, 0);
+  answer.stature_mm = size.summary(stature);
+  answer.stature_percentile = size.percentile(stature);
 }
 
 void add_landmarks(const LandmarkSet& set, const LimbSize& size, const CasePose& pose, int samples,
@@ -103,13 +111,12 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
                                  const anatomy::NerveTree& tree, const casefile::Limb& limb,
                                  const std::vector<casefile::Operation>& operations, int samples,
                                  std::uint64_t seed) {
-  const auto size = LimbSize::from(package, limb);
-  if (!size) return std::unexpected(size.error());
   const auto landmarks = LandmarkSet::from(package);
   if (!landmarks) return std::unexpected(landmarks.error());
   const auto case_limb = CaseLimb::from(package, tree, limb);
   if (!case_limb) return std::unexpected(case_limb.error());
-  const SegmentFrames frames(size->mean_scale(), limb.side);
+  const LimbSize& size = case_limb->size();
+  const SegmentFrames frames(size.mean_scale(), limb.side);
   const auto pose = CasePose::from(package, frames, limb.pose_deg);
   if (!pose) return std::unexpected(pose.error());
   const auto transposition = ulnar_transposition(operations);
@@ -124,10 +131,10 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
   LimbAnswer answer;
   answer.side = limb.side;
   if (!pose->pose.is_neutral()) answer.pose_deg = limb.pose_deg;
-  std::set<std::string> sources(size->sources().begin(), size->sources().end());
-  add_measures(*size, answer);
+  std::set<std::string> sources(size.sources().begin(), size.sources().end());
+  add_measures(size, answer);
   add_frames(frames, space, answer);
-  add_landmarks(*landmarks, *size, *pose, samples, seed, answer);
+  add_landmarks(*landmarks, size, *pose, samples, seed, answer);
   add_nerves(*case_limb, tree, frames, posed, *beds, transposition, samples, seed, sources, answer);
   if (!answer.pose_deg.empty()) {
     for (const BedAnswer& bed : beds->answers()) {
@@ -138,6 +145,7 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
     }
   }
   answer.sources.assign(sources.begin(), sources.end());
+  answer.warnings = case_limb->warnings();
 
   if (!limb.side_given) answer.assumptions.emplace_back("Side is not given: right is shown.");
   const auto add = [&](const std::vector<std::string>& words) {
@@ -147,7 +155,6 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
       }
     }
   };
-  add(size->assumptions());
   add(case_limb->assumptions());
   add(pose->assumptions);
   if (transposition) add({in_words(*transposition)});

@@ -24,6 +24,9 @@ struct SizedMeasure {
   std::string name;        // "acromion to lateral epicondyle"
   std::string definition;  // from where to where
   Summary size_mm;
+  // How many in a hundred people of that sex and age have less than the mean; absent where their
+  // spread is not published, or nothing is known of the patient.
+  std::optional<double> percentile;
   evidence::Provenance provenance = evidence::Provenance::read;
   std::string reason;
 };
@@ -67,10 +70,13 @@ struct LimbAnswer {
   std::vector<SizedMeasure> segments;
   std::vector<SizedMeasure> breadths;
   std::vector<SizedMeasure> girths;
+  Summary stature_mm;
+  std::optional<double> stature_percentile;
   std::vector<PlacedLandmark> landmarks;
   std::vector<NerveLength> nerves;  // the named nerves of the limb
   std::vector<BedAnswer> beds;      // in a pose: what it does to the great nerves
   std::vector<std::string> assumptions;
+  std::vector<std::string> warnings;  // where the limb lies outside what was published
   std::vector<std::string> sources;
 };
 

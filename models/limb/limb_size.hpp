@@ -5,8 +5,10 @@
 // A given length is taken as exact and conditions all others (closed form, see Conditioning). Where
 // the sex is not given the limb is a mixture of both, weighed by how well each explains what was
 // given. With nothing given at all it is the ledger limb with the spread of adults of both sexes.
+// Where a length of the other limb is given too, what differs is this limb's own.
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,10 +31,14 @@ struct SizedLimb {
 
 class LimbSize {
  public:
-  // Problems stand at their place in a case file ("/limb/measured/NAME"). A length that no limb of
-  // that age and sex has is refused with the range that would be accepted: Fault::input where it
-  // looks like another unit, else Fault::outside_model.
+  // Problems stand at their place in a case file ("/limb/measured/NAME"): Fault::input. A length
+  // outside the published range is believed, with a warning; one that only another unit explains is
+  // refused with the usual range.
   static Expected<LimbSize> from(const evidence::DataPackage& package, const casefile::Limb& limb);
+
+  // The same limb when more is known of it: combinations of the measures with errors, whose
+  // covariance must be positive definite.
+  LimbSize also_knowing(const Observation& more) const;
 
   const MeasureVocabulary& vocabulary() const { return *vocabulary_; }
   const std::vector<std::string>& measures() const { return prior_->measures(); }
@@ -47,9 +53,16 @@ class LimbSize {
   // Mean and covariance of the measures, over both sexes where the sex is not given.
   Gaussian moments() const;
 
+  // How many in a hundred people of that sex and age have less than the mean of `weights`; people
+  // of both sexes, half each, where the sex is not given. Nothing where their spread is not
+  // published or nothing is known of the patient.
+  std::optional<double> percentile(const Eigen::VectorXd& weights) const;
+
   // Against the ledger limb.
   SegmentScale mean_scale() const;
   SegmentScale scale_of(const Eigen::VectorXd& measures_mm) const;
+  // The lengths of the three segments as weighted sums of the measures: rows arm, forearm, hand.
+  Eigen::MatrixXd segment_weights() const;
   // Limb i is the same whatever the number asked for: it depends on the seed and i alone.
   std::vector<SizedLimb> sample(int count, std::uint64_t seed) const;
 
@@ -57,6 +70,8 @@ class LimbSize {
   double chance_female() const;
   // Each value that was not given and what was taken instead, in words.
   const std::vector<std::string>& assumptions() const { return assumptions_; }
+  // What was given or asked lies outside the published range, in words with the source.
+  const std::vector<std::string>& warnings() const { return warnings_; }
   // Ids of anthropometry.csv.
   const std::vector<std::string>& sources() const { return sources_; }
 
@@ -64,16 +79,25 @@ class LimbSize {
   struct Component {
     casefile::Sex sex = casefile::Sex::female;
     double weight = 1.0;
-    Gaussian prior;
-    Eigen::MatrixXd prior_root;  // lower Cholesky factor of the prior's covariance
+    Gaussian prior;              // of the people of that sex and age
+    Eigen::MatrixXd prior_root;  // lower Cholesky factor of its covariance
     Conditioning conditioning;
-    Gaussian posterior;
+    Gaussian posterior;  // of this limb
   };
+
+  // Components and weights from the priors and the observation.
+  void condition(const std::vector<casefile::Sex>& sexes, std::vector<Gaussian> priors);
 
   std::shared_ptr<const SizePrior> prior_;
   std::shared_ptr<const MeasureVocabulary> vocabulary_;
-  std::vector<Component> components_;  // women before men
+  Observation observation_;
+  Eigen::MatrixXd error_root_;          // lower factor of its error; empty when it is exact
+  Eigen::VectorXd against_other_side_;  // this limb against a body whose arms are alike
+  std::vector<Component> components_;   // women before men
+  bool child_ = false;
+  bool ledger_ = false;
   std::vector<std::string> assumptions_;
+  std::vector<std::string> warnings_;
   std::vector<std::string> sources_;
 };
 

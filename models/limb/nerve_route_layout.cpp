@@ -8,42 +8,12 @@
 #include <utility>
 
 namespace endplate::limb {
-namespace {
-
-double scale_of(const SegmentScale& scale, Segment segment) {
-  return segment == Segment::humerus   ? scale.arm
-         : segment == Segment::forearm ? scale.forearm
-                                       : scale.hand;
-}
-
-// The fit leaves a point that no published row places where it was, and gives it this uncertainty.
-// Such a point says nothing of limbs, so only their spread counts for it.
-constexpr double kUnplaced_mm = 79.9;
-
-std::map<std::string, double, std::less<>> fit_sds(const evidence::DataPackage& package) {
-  std::map<std::string, double, std::less<>> sds;
-  if (!package.tables().contains("fitted_points")) return sds;
-  for (const evidence::Row row : package.table("fitted_points")) {
-    const double sd = row.number("knot_sd_mm").value_or(0.0);
-    if (sd < kUnplaced_mm) sds.emplace(row.text("point"), sd);
-  }
-  return sds;
-}
-
-}  // namespace
-
 // Lays the routes out, parents before children.
 class RouteSurveyor {
  public:
   RouteSurveyor(const std::vector<NerveRoute>& routes, const anatomy::NerveTree& tree,
-                const evidence::DataPackage& package, const Atlas& atlas,
-                const SegmentFrames& frames, const CaseLimbSpread& spread)
-      : routes_(routes),
-        tree_(tree),
-        atlas_(atlas),
-        frames_(frames),
-        spread_(spread),
-        fit_sd_mm_(fit_sds(package)) {
+                const Atlas& atlas, const SegmentFrames& frames, const LevelSpread& spread)
+      : routes_(routes), tree_(tree), atlas_(atlas), frames_(frames), spread_(spread) {
     for (std::size_t c = 0; c < atlas.courses().size(); ++c) {
       layout_.courses_.emplace_back(atlas.curve(c, frames), frames);
     }
@@ -90,9 +60,9 @@ class RouteSurveyor {
   void place_course(anatomy::NodeIndex node) {
     const NerveRoute& route = routes_[node];
     if (!route.ends) {
-      const double scale = scale_of(frames_.scale(), route.scales_with);
-      const double sd =
-          route.length_sd_mm.value_or(spread_.of_distance_mm(route.length_mm, route.scales_with));
+      const double scale = length_scale_of(frames_.scale(), route.scales_with);
+      const double sd = route.length_sd_mm.value_or(
+          spread_.limbs().of_distance_mm(route.length_mm, route.scales_with));
       layout_.lengths_mm_[node] = scale * route.length_mm;
       layout_.length_sds_mm_[node] = scale * sd;
       layout_.length_segments_[node] = route.scales_with;
@@ -153,17 +123,15 @@ class RouteSurveyor {
       result.arc_mm += place.fraction * gap_mm;
     }
     const Segment near = segment_of(measured.position_at(result.arc_mm), frames_);
-    result.arc_mm = std::clamp(result.arc_mm + place.offset_mm * scale_of(frames_.scale(), near),
-                               0.0, measured.length_mm());
+    result.arc_mm =
+        std::clamp(result.arc_mm + place.offset_mm * length_scale_of(frames_.scale(), near), 0.0,
+                   measured.length_mm());
     result.parts_mm = measured.parts_at(result.arc_mm);
     const Eigen::Vector3d position = measured.position_at(result.arc_mm);
     result.segment = segment_of(position, frames_);
     // Where a course starts and how far it is modelled are conventions, the same in every limb.
     if (result.arc_mm > 0.0 && result.arc_mm < measured.length_mm()) {
-      double variance = std::pow(level_sd_mm(course, position, result.segment), 2);
-      if (const auto fit = fit_sd_mm_.find(place.at); fit != fit_sd_mm_.end()) {
-        variance += fit->second * fit->second;
-      }
+      double variance = std::pow(spread_.sd_mm(course, position, result.segment, place.at), 2);
       // What is only known to lie between two points lies anywhere up to the nearer of them, or as
       // far on the other side. The middle of a skin area is no such place but a convention.
       if (provenance == evidence::Provenance::assumed &&
@@ -181,14 +149,6 @@ class RouteSurveyor {
     }
     layout_.levels_.push_back(result);
     return layout_.levels_.size() - 1;
-  }
-
-  // The published spread is that of adults, so it is looked up on the ledger limb and scaled.
-  double level_sd_mm(std::size_t course, const Eigen::Vector3d& position, Segment segment) const {
-    static const SegmentFrames ledger_limb;
-    const SegmentPoint place = frames_.from_limb(segment, position);
-    return scale_of(frames_.scale(), segment) *
-           spread_.of_level_mm(course, ledger_limb.to_limb(segment, place), segment);
   }
 
   void sort_levels() {
@@ -224,19 +184,41 @@ class RouteSurveyor {
   const anatomy::NerveTree& tree_;
   const Atlas& atlas_;
   const SegmentFrames& frames_;
-  const CaseLimbSpread& spread_;
-  std::map<std::string, double, std::less<>> fit_sd_mm_;
+  const LevelSpread& spread_;
   NerveRouteLayout layout_;
   std::vector<Problem> problems_;
 };
 
 Expected<NerveRouteLayout> NerveRouteLayout::lay_out(const std::vector<NerveRoute>& routes,
                                                      const anatomy::NerveTree& tree,
-                                                     const evidence::DataPackage& package,
                                                      const Atlas& atlas,
                                                      const SegmentFrames& frames,
-                                                     const CaseLimbSpread& spread) {
-  return RouteSurveyor(routes, tree, package, atlas, frames, spread).survey();
+                                                     const LevelSpread& spread) {
+  return RouteSurveyor(routes, tree, atlas, frames, spread).survey();
+}
+
+void NerveRouteLayout::move_levels(const std::vector<double>& levels_mm) {
+  for (std::size_t k = 0; k < levels_.size(); ++k) {
+    levels_[k].arc_mm = levels_mm[k];
+    levels_[k].parts_mm = courses_[levels_[k].course].parts_at(levels_mm[k]);
+  }
+}
+
+void keep_in_order(const std::vector<Level>& levels, std::vector<double>& levels_mm) {
+  std::vector<std::size_t> ordered;
+  std::vector<double> sorted;
+  for (std::size_t k = 0; k < levels.size(); ++k) {
+    if (levels[k].in_order) {
+      ordered.push_back(k);
+      sorted.push_back(levels_mm[k]);
+    }
+    const bool last = k + 1 == levels.size() || levels[k + 1].course != levels[k].course;
+    if (!last) continue;
+    std::ranges::sort(sorted);
+    for (std::size_t i = 0; i < ordered.size(); ++i) levels_mm[ordered[i]] = sorted[i];
+    ordered.clear();
+    sorted.clear();
+  }
 }
 
 void NerveRouteLayout::measure(const std::vector<double>& levels_mm,

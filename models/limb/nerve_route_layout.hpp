@@ -11,7 +11,7 @@
 #include "models/anatomy/nerve_metrics.hpp"
 #include "models/limb/atlas.hpp"
 #include "models/limb/case_limb_course.hpp"
-#include "models/limb/case_limb_spread.hpp"
+#include "models/limb/level_spread.hpp"
 #include "models/limb/nerve_route.hpp"
 
 namespace endplate::limb {
@@ -36,19 +36,23 @@ struct Stretch {
   bool follows = false;
 };
 
+// Gives the values of the levels that keep an order back to them in ascending order, course by
+// course.
+void keep_in_order(const std::vector<Level>& levels, std::vector<double>& levels_mm);
+
 class NerveRouteLayout {
  public:
   // `frames` are those of the limb. Expects routes as read_nerve_routes() gives them; a name that
   // the atlas lacks is Fault::internal.
   static Expected<NerveRouteLayout> lay_out(const std::vector<NerveRoute>& routes,
-                                            const anatomy::NerveTree& tree,
-                                            const evidence::DataPackage& package,
-                                            const Atlas& atlas, const SegmentFrames& frames,
-                                            const CaseLimbSpread& spread);
+                                            const anatomy::NerveTree& tree, const Atlas& atlas,
+                                            const SegmentFrames& frames, const LevelSpread& spread);
 
   const std::vector<CaseLimbCourse>& courses() const { return courses_; }
   // In the order of their courses and along them.
   const std::vector<Level>& levels() const { return levels_; }
+  // Puts the levels elsewhere on their courses; what they vary by stays.
+  void move_levels(const std::vector<double>& levels_mm);
   const std::optional<Stretch>& stretch(anatomy::NodeIndex node) const { return stretches_[node]; }
   // Off the courses, by node; 0 for a nerve with a stretch.
   const std::vector<double>& lengths_mm() const { return lengths_mm_; }

@@ -6,9 +6,9 @@
 
 namespace endplate::limb {
 
-void measure_over_skin(const MeasuredLimb& limb, std::vector<FoundDistance>& found) {
+void measure_over_skin(const MeasuredLimb& limb, std::vector<TapedDistance>& found) {
   std::optional<SkinTape> skin;
-  for (FoundDistance& each : found) {
+  for (TapedDistance& each : found) {
     if (!each.tape) {
       each.distance.over_skin_absent = each.no_tape;
       continue;

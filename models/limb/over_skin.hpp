@@ -22,13 +22,13 @@ struct TapeEnds {
 };
 
 // A distance on its way into an answer.
-struct FoundDistance {
+struct TapedDistance {
   Distance distance;
   std::optional<TapeEnds> tape;
   std::string no_tape{};  // why there are no ends
 };
 
 // The whole skin is prepared once, in half a second; each distance then takes some 2 ms.
-void measure_over_skin(const MeasuredLimb& limb, std::vector<FoundDistance>& found);
+void measure_over_skin(const MeasuredLimb& limb, std::vector<TapedDistance>& found);
 
 }  // namespace endplate::limb

@@ -11,6 +11,9 @@
 namespace endplate::limb {
 namespace {
 
+// The first age of a girth in limb_growth.csv.
+constexpr double kFirstGirth_years = 3.0;
+
 // The chance of lengths at least as far from the usual as these, for the sex that fits best.
 double chance_of_misfit(const std::vector<const Conditioning*>& conditionings) {
   double chance = 0.0;
@@ -25,9 +28,7 @@ double chance_of_misfit(const std::vector<const Conditioning*>& conditionings) {
 
 }  // namespace
 
-std::vector<std::string> size_assumptions(const casefile::Limb& limb, const SizePrior& prior,
-                                          double chance_female,
-                                          const std::vector<const Conditioning*>& conditionings) {
+std::vector<std::string> size_assumptions(const casefile::Limb& limb, double chance_female) {
   std::vector<std::string> words;
   if (is_ledger_limb(limb)) {
     words.push_back(fmt::format(
@@ -49,35 +50,48 @@ std::vector<std::string> size_assumptions(const casefile::Limb& limb, const Size
     words.emplace_back(
         "Child: means by age from surveys of the USA, 1975-77 and 2021-23; the ties between "
         "measures are those of adults (assumed).");
-    if (*limb.age_years < prior.youngest_years()) {
-      words.push_back(
-          fmt::format("WARNING: {:g} years is below the youngest group measured: the size at {:g} "
-                      "years is taken.",
-                      *limb.age_years, prior.youngest_years()));
-    } else if (*limb.age_years < 3.0) {
-      words.emplace_back(
-          "WARNING: no girths were found below 3 years: they shrink with body length (assumed).");
-    }
-  } else if (*limb.age_years > SizePrior::kOldestSurveyed_years) {
-    words.push_back(fmt::format(
-        "WARNING: {:g} years is above the survey's {:g}: the sizes of younger adults are taken.",
-        *limb.age_years, SizePrior::kOldestSurveyed_years));
   }
-  if (!limb.stature_mm) {
+  if (!limb.stature_mm && !limb.stature_percentile) {
     words.emplace_back("Stature is not given: the spread of statures at that age is taken.");
   }
-  if (limb.measured_mm.empty()) {
+  if (limb.measured_mm.empty() && limb.other_side_mm.empty()) {
     words.emplace_back("No length of the limb was measured: the lengths are expected ones.");
   } else {
     words.emplace_back("Given lengths are taken as exact.");
   }
-  if (chance_of_misfit(conditionings) < 0.001) {
-    words.emplace_back(
-        "WARNING: what is given fits together in less than one limb in a thousand; measure again.");
-  }
   words.emplace_back(
       "The step from tape measures to the model's segments, breadths of elbow and wrist, and most "
       "ties between girths are assumed.");
+  return words;
+}
+
+std::vector<std::string> size_warnings(const casefile::Limb& limb, const SizePrior& prior,
+                                       const std::vector<const Conditioning*>& conditionings) {
+  std::vector<std::string> words;
+  if (is_child(limb)) {
+    if (*limb.age_years < prior.youngest_years()) {
+      words.push_back(
+          fmt::format("{:g} years is below the youngest limbs measured, of {:g} years (Snyder et "
+                      "al. 1977): from there they shrink with the length of the body (assumed).",
+                      *limb.age_years, prior.youngest_years()));
+    }
+    if (*limb.age_years < kFirstGirth_years) {
+      words.push_back(fmt::format(
+          "No girths were found below {:g} years (Fryar et al. 2025): they shrink with the length "
+          "of the body (assumed).",
+          kFirstGirth_years));
+    }
+  } else if (limb.age_years && *limb.age_years > SizePrior::kOldestSurveyed_years) {
+    words.push_back(fmt::format(
+        "{:g} years is above the survey's {:g} (Gordon et al. 2014): the sizes of younger adults "
+        "are taken.",
+        *limb.age_years, SizePrior::kOldestSurveyed_years));
+  }
+  if (chance_of_misfit(conditionings) < 0.001) {
+    words.emplace_back(
+        "What is given of the size fits together in less than one limb in a thousand: measure "
+        "again. If the lengths are right, what follows from them for the rest is a guess.");
+  }
   return words;
 }
 

@@ -9,8 +9,10 @@
 namespace endplate::limb {
 
 // What was not given of the size and what was taken instead, in words, one item a sentence.
-std::vector<std::string> size_assumptions(const casefile::Limb& limb, const SizePrior& prior,
-                                          double chance_female,
-                                          const std::vector<const Conditioning*>& conditionings);
+std::vector<std::string> size_assumptions(const casefile::Limb& limb, double chance_female);
+
+// Where the limb lies outside what was published: its age, and lengths that hardly occur together.
+std::vector<std::string> size_warnings(const casefile::Limb& limb, const SizePrior& prior,
+                                       const std::vector<const Conditioning*>& conditionings);
 
 }  // namespace endplate::limb

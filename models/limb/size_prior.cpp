@@ -50,6 +50,7 @@ Expected<SizePrior> SizePrior::from(const evidence::DataPackage& package) {
   }
   prior.follows_.resize(prior.measures_.size());
   prior.ledger_mm_.resize(prior.measures_.size());
+  prior.spread_is_assumed_.resize(prior.measures_.size(), false);
   if (auto read = prior.read_adults(package); !read) return std::unexpected(read.error());
   prior.read_growth(package);
   prior.set_breadth_weights();
@@ -72,6 +73,9 @@ Expected<void> SizePrior::read_adults(const evidence::DataPackage& package) {
       slope[i] = row.number("per_stature").value();
       residual[i] = row.number("residual_sd_mm").value();
       if (i == 0) stature_sd_mm = row.number("sd_mm").value();
+      if (row.text("provenance") == "assumed")
+        spread_is_assumed_[static_cast<std::size_t>(i)] = true;
+      measure_sources_[position(sex)][i] = row.list("anthropometry_ids");
       auto& follows = follows_[static_cast<std::size_t>(i)];
       if (!row.text("child_from").empty()) follows.from = index_of(row.text("child_from"));
       if (!row.text("child_less").empty()) follows.less = index_of(row.text("child_less"));
@@ -115,21 +119,46 @@ Expected<void> SizePrior::read_adults(const evidence::DataPackage& package) {
   return {};
 }
 
+SizePrior::Growth SizePrior::read_ages(const evidence::DataPackage& package, std::string_view table,
+                                       Sex sex) {
+  Growth growth;
+  for (const Row row : package.table(table)) {
+    const double age_years = row.number("age_years").value();
+    if (!is_of(row, sex) || age_years >= kAdult_years) continue;
+    growth[index_of(row.text("measure"))].push_back(
+        {age_years, row.number("mean_mm").value(), row.number("sd_mm").value_or(0.0)});
+    child_sources_[position(sex)].emplace(row.text("anthropometry_id"));
+  }
+  for (auto& [measure, points] : growth) std::ranges::sort(points, {}, &GrowthPoint::age_years);
+  return growth;
+}
+
 void SizePrior::read_growth(const evidence::DataPackage& package) {
   for (const Sex sex : kSexes) {
-    auto& growth = growth_[position(sex)];
-    for (const Row row : package.table("limb_growth")) {
-      if (!is_of(row, sex)) continue;
-      growth[index_of(row.text("measure"))].push_back({row.number("age_years").value(),
-                                                       row.number("mean_mm").value(),
-                                                       row.number("sd_mm").value_or(0.0)});
-      child_sources_[position(sex)].emplace(row.text("anthropometry_id"));
+    Growth& growth = growth_[position(sex)];
+    Growth& spreads = spreads_[position(sex)];
+    growth = read_ages(package, "limb_growth", sex);
+    spreads = read_ages(package, "limb_growth_spread", sex);
+    for (const auto& [measure, points] : growth) {
+      if (spreads.contains(measure)) continue;
+      for (const GrowthPoint& point : points) {
+        if (point.sd_mm > 0.0) spreads[measure].push_back(point);
+      }
     }
-    for (auto& [measure, points] : growth) {
-      std::ranges::sort(points, {}, &GrowthPoint::age_years);
+    const Gaussian& grown = adult(sex);
+    for (Growth* ages : {&growth, &spreads}) {
+      for (auto& [measure, points] : *ages) {
+        points.push_back(
+            {kAdult_years, grown.mean[measure], std::sqrt(grown.covariance(measure, measure))});
+      }
     }
-    youngest_years_ = growth.at(0).front().age_years;
+    youngest_years_ = growth.at(index_of("hand length")).front().age_years;
   }
+}
+
+bool SizePrior::spread_is_published(Eigen::Index measure, bool child) const {
+  if (!child) return !spread_is_assumed_[static_cast<std::size_t>(measure)];
+  return spreads_.front().contains(measure);
 }
 
 void SizePrior::set_breadth_weights() {
@@ -164,19 +193,16 @@ double SizePrior::child_mean_mm(Sex sex, Eigen::Index measure, double age_years)
 }
 
 Gaussian SizePrior::child(Sex sex, double age_years) const {
-  const double age = std::max(age_years, youngest_years_);
+  const double age = std::max(age_years, 0.0);
   const Gaussian& grown = adult(sex);
-  const auto& growth = growth_[position(sex)];
+  const Growth& spreads = spreads_[position(sex)];
   const auto sd_at = [&](Eigen::Index measure) {
-    std::vector<GrowthPoint> with_sd;
-    if (growth.contains(measure)) {
-      std::ranges::copy_if(growth.at(measure), std::back_inserter(with_sd),
-                           [](const GrowthPoint& point) { return point.sd_mm > 0.0; });
-    }
-    if (with_sd.empty()) return 0.0;
+    const auto with_sd = spreads.find(measure);
+    if (with_sd == spreads.end()) return 0.0;
     // The spread relative to the size: it is what stays alike between neighbouring ages.
     return child_mean_mm(sex, measure, age) *
-           interpolate(with_sd, age, [](const GrowthPoint& p) { return p.sd_mm / p.mean_mm; });
+           interpolate(with_sd->second, age,
+                       [](const GrowthPoint& p) { return p.sd_mm / p.mean_mm; });
   };
 
   const Eigen::Index reference = index_of("forearm-hand length");

@@ -322,6 +322,7 @@ class Recovery {
     answer_.sources.assign(sources_.begin(), sources_.end());
     answer_.assumptions.insert(answer_.assumptions.end(), limb_.assumptions().begin(),
                                limb_.assumptions().end());
+    answer_.warnings = limb_.warnings();
   }
 
   const casefile::Case& patient_;

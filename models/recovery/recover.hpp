@@ -50,6 +50,7 @@ struct RecoveryAnswer {
   TinelSchedule tinel;
   std::optional<casefile::Date> injury_date;
   std::vector<std::string> assumptions;         // what was not given, in words
+  std::vector<std::string> warnings;            // where the limb lies outside what was published
   std::vector<std::string> assumed_parameters;  // figures that no source supports, with reasons
   std::vector<std::string> sources;
 };

@@ -28,6 +28,7 @@ struct CheckAnswer {
   std::vector<PlacedInjury> injuries;
   std::vector<casefile::Remark> worth_giving;
   std::vector<std::string> assumptions;
+  std::vector<std::string> warnings;
 };
 
 // Every injury that names a place must lie on this limb; all that do not are reported.
@@ -62,13 +63,15 @@ Expected<CheckAnswer> check_case(const CommonOptions& options) {
   }
   if (!problems.empty()) return std::unexpected(Error{fault, std::move(problems)});
   answer.assumptions = read->assumptions;
+  answer.warnings = limb->warnings();
   answer.worth_giving = casefile::worth_giving(*read);
   answer.read = std::move(*read);
   return answer;
 }
 
 Json document_of(const CheckAnswer& answer, const CommonOptions& options) {
-  Json document = envelope("check", options, answer.read.limb.side, answer.assumptions, {});
+  Json document =
+      envelope("check", options, answer.read.limb.side, answer.assumptions, {}, answer.warnings);
   document["valid"] = true;
   document["problems"] = Json::array();
   document["injuries"] = Json::array();
@@ -113,6 +116,7 @@ std::string text_of(const CheckAnswer& answer, const CommonOptions& options) {
     }
     text += '\n' + table.to_string();
   }
+  append_list(text, "Outside what was published", answer.warnings);
   append_list(text, "How the file was read", answer.assumptions);
   if (!options.quiet) {
     std::vector<std::string> remarks;

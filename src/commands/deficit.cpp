@@ -41,7 +41,8 @@ Expected<Answer> run(const CommonOptions& options) {
     assumptions.insert(assumptions.end(), more->begin(), more->end());
   }
   const auto findings = examination::examined(*patient, *anatomy);
-  const DeficitView view{*anatomy, answer, *injuries, findings, assumptions, patient->limb.side};
+  const DeficitView view{*anatomy,    answer,           *injuries,         findings,
+                         assumptions, limb->warnings(), patient->limb.side};
   return Answer{deficit_json(view, options), deficit_text(view)};
 }
 

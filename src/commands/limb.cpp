@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <array>
+#include <optional>
 
 #include "case_input.hpp"
 #include "command.hpp"
@@ -62,11 +63,16 @@ Json frames_json(const std::vector<limb::BoneFrame>& frames) {
   return list;
 }
 
+Json percentile_json(const std::optional<double>& percentile) {
+  return percentile ? Json(*percentile) : Json(nullptr);
+}
+
 Json measures_json(const std::vector<SizedMeasure>& measures, const char* what, const char* size) {
   Json list = Json::array();
   for (const SizedMeasure& measure : measures) {
     Json item{{what, measure.label},
               {size, to_json(measure.size_mm)},
+              {"percentile", percentile_json(measure.percentile)},
               {"measure", measure.name},
               {"definition", measure.definition},
               {"provenance", evidence::to_string(measure.provenance)}};
@@ -90,11 +96,14 @@ Json landmarks_json(const std::vector<PlacedLandmark>& landmarks) {
 }
 
 Json document_of(const LimbAnswer& answer, const CommonOptions& options) {
-  Json document = envelope("limb", options, answer.side, answer.assumptions, answer.sources);
+  Json document =
+      envelope("limb", options, answer.side, answer.assumptions, answer.sources, answer.warnings);
   document["frame"] =
       "origin midway between the epicondyles; x anterior, y proximal, z to the right; mm";
   document["pose"] = answer.pose_deg;
   document["bone_frames"] = frames_json(answer.frames);
+  document["stature_mm"] = to_json(answer.stature_mm);
+  document["stature_percentile"] = percentile_json(answer.stature_percentile);
   document["segments"] = measures_json(answer.segments, "segment", "length_mm");
   document["breadths"] = measures_json(answer.breadths, "breadth", "breadth_mm");
   document["girths"] = measures_json(answer.girths, "level", "girth_mm");
@@ -116,13 +125,23 @@ std::string range_text(const Summary& s) {
   return s.sd == 0.0 ? "as given" : fmt::format("{:.0f} to {:.0f}", s.p05, s.p95);
 }
 
+// A whole number; "-" where the spread between people is not published.
+std::string percentile_text(const std::optional<double>& percentile) {
+  if (!percentile) return "-";
+  if (*percentile < 1.0) return "< 1";
+  if (*percentile > 99.0) return "> 99";
+  return fmt::format("{:.0f}", *percentile);
+}
+
 std::string measures_text(const LimbAnswer& answer) {
   using Align = TextTable::Align;
-  TextTable table(
-      {{"what", Align::left, 70}, {"mm", Align::right}, {"90 in 100 such limbs, mm", Align::left}});
+  TextTable table({{"what", Align::left, 62},
+                   {"mm", Align::right},
+                   {"90 in 100 such limbs, mm", Align::left, 14},
+                   {"percentile", Align::right}});
   const auto add = [&](const SizedMeasure& measure, const std::string& label) {
-    table.add_row(
-        {label, fmt::format("{:.0f}", measure.size_mm.mean), range_text(measure.size_mm)});
+    table.add_row({label, fmt::format("{:.0f}", measure.size_mm.mean), range_text(measure.size_mm),
+                   percentile_text(measure.percentile)});
   };
   for (const SizedMeasure& segment : answer.segments) {
     add(segment, segment.name.starts_with(segment.label)
@@ -176,7 +195,11 @@ std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
       text += line + '\n';
   }
   text += '\n';
-  text += measures_text(answer) + '\n' + landmarks_text(answer);
+  text += measures_text(answer) + '\n';
+  text += fmt::format("Stature {:.0f} mm, percentile {}. ", answer.stature_mm.mean,
+                      percentile_text(answer.stature_percentile));
+  text += "Percentiles: among people of that sex and age; - unknown.\n\n";
+  text += landmarks_text(answer);
   text += answer.pose_deg.empty() ? "Origin midway between the epicondyles; +- is one standard "
                                     "deviation of size and place.\n\n"
                                   : "Origin midway between the epicondyles of the anatomical "
@@ -184,6 +207,7 @@ std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
                                     "one\nstandard deviation of size and place.\n\n";
   text += nerves_text(answer) + '\n';
   if (!answer.beds.empty()) text += beds_text(answer.beds) + '\n';
+  if (!answer.warnings.empty()) text += warnings_text(answer.warnings) + '\n';
   if (!options.quiet) {
     for (const std::string& assumption : answer.assumptions) {
       const auto lines = wrap(assumption, 96);

@@ -159,7 +159,8 @@ std::string examined_words(const std::optional<casefile::SensoryFinding>& findin
 }
 
 Json deficit_json(const DeficitView& view, const CommonOptions& options) {
-  Json document = envelope("deficit", options, view.side, view.assumptions, view.answer.sources);
+  Json document =
+      envelope("deficit", options, view.side, view.assumptions, view.answer.sources, view.warnings);
   document["injuries"] = injuries_json(view);
   document["muscles"] = muscles_json(view);
   document["areas"] = areas_json(view);

@@ -269,6 +269,7 @@ std::string deficit_text(const DeficitView& view) {
   }
   if (const std::string variants = variants_text(view); !variants.empty()) out += '\n' + variants;
   out += '\n';
+  out += warnings_text(view.warnings);
   for (const std::string& note : view.answer.notes) out += labelled("Note", note);
   for (const std::string& assumption : view.assumptions) out += labelled("Assumed", assumption);
   for (const std::string& line : wrap(std::string(standing_caution()), kTerminalWidth))

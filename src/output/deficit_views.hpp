@@ -16,6 +16,7 @@ struct DeficitView {
   const examination::CaseInjuries& injuries;
   const examination::Examined& examined;
   const std::vector<std::string>& assumptions;
+  const std::vector<std::string>& warnings;
   Side side = Side::right;
 };
 

@@ -69,8 +69,9 @@ Json distance_json(const CommonOptions& common, const casefile::Limb& limb,
                    const limb::DistanceAnswer& answer) {
   std::set<std::string> sources;
   for (const Distance& d : answer.distances) sources.insert(d.sources.begin(), d.sources.end());
-  Json document = envelope("distance", common, limb.side, answer.assumptions,
-                           std::vector<std::string>(sources.begin(), sources.end()));
+  Json document =
+      envelope("distance", common, limb.side, answer.assumptions,
+               std::vector<std::string>(sources.begin(), sources.end()), answer.warnings);
   document["pose"] = pose_of(limb);
   Json list = Json::array();
   for (const Distance& d : answer.distances) {
@@ -161,6 +162,7 @@ std::string distance_text(const casefile::Limb& limb, const limb::DistanceAnswer
       "sources; endplate evidence shows the rows behind each figure.\n";
   if (skin)
     out += "skin mm: by a tape over the skin; - where there is none, and --json says why.\n";
+  out += warnings_text(answer.warnings);
   for (const std::string& assumption : answer.assumptions) {
     const auto lines = wrap("assumed: " + assumption, 98);
     for (const std::string& line : lines) out += line + "\n";

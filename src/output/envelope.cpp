@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "output/text_table.hpp"
+
 namespace endplate::cli {
 
 std::string_view standing_caution() {
@@ -10,8 +12,8 @@ std::string_view standing_caution() {
 }
 
 Json envelope(std::string_view command, const CommonOptions& options, Side side,
-              const std::vector<std::string>& assumptions,
-              const std::vector<std::string>& sources) {
+              const std::vector<std::string>& assumptions, const std::vector<std::string>& sources,
+              const std::vector<std::string>& warnings) {
   Json document;
   document["endplate"] = ENDPLATE_VERSION;
   document["command"] = command;
@@ -20,7 +22,14 @@ Json envelope(std::string_view command, const CommonOptions& options, Side side,
   document["caution"] = standing_caution();
   document["assumptions"] = assumptions;
   document["sources"] = sources;
+  document["warnings"] = warnings;
   return document;
+}
+
+std::string warnings_text(const std::vector<std::string>& warnings) {
+  std::string text;
+  for (const std::string& warning : warnings) text += labelled("WARNING", warning);
+  return text;
 }
 
 Json to_json(const Summary& summary) {

@@ -13,10 +13,14 @@ namespace endplate::cli {
 // The standing caution, shown with every answer.
 std::string_view standing_caution();
 
-// {"endplate", "command", "seed", "side", "caution", "assumptions", "sources"}; the command adds
-// its own keys behind.
+// {"endplate", "command", "seed", "side", "caution", "assumptions", "sources", "warnings"}; the
+// command adds its own keys behind. `warnings`: where the patient lies outside what was published.
 Json envelope(std::string_view command, const CommonOptions& options, Side side,
-              const std::vector<std::string>& assumptions, const std::vector<std::string>& sources);
+              const std::vector<std::string>& assumptions, const std::vector<std::string>& sources,
+              const std::vector<std::string>& warnings = {});
+
+// The same warnings for people, a paragraph each; empty where there are none.
+std::string warnings_text(const std::vector<std::string>& warnings);
 
 // {"mean", "sd", "p05", "p50", "p95"}; infinities become null.
 Json to_json(const Summary& summary);

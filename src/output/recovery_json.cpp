@@ -132,7 +132,7 @@ Json recovery_json(const RecoveryAnswer& answer, const CommonOptions& options, S
   std::vector<std::string> assumptions = answer.assumptions;
   assumptions.insert(assumptions.end(), answer.assumed_parameters.begin(),
                      answer.assumed_parameters.end());
-  Json document = envelope("recovery", options, side, assumptions, answer.sources);
+  Json document = envelope("recovery", options, side, assumptions, answer.sources, answer.warnings);
   document["today"] = iso_date(options.today);
   document["decision"] = decision_json(answer.decision);
   document["lesions"] = lesions_json(answer);

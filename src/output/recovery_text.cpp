@@ -201,6 +201,7 @@ std::string recovery_text(const RecoveryAnswer& answer, const CommonOptions& opt
   } else {
     out += '\n' + targets_text(answer) + '\n' + timing_text(answer) + tinel_text(answer);
   }
+  out += warnings_text(answer.warnings);
   if (!answer.assumptions.empty()) out += labelled("Assumed", joined(answer.assumptions));
   if (!answer.assumed_parameters.empty()) {
     out +=

@@ -199,6 +199,78 @@ TEST_CASE("children's arms are the published share of an adult's", "[published][
   CHECK(compared == 16);
 }
 
+// Growth curves of the World Health Organization (2006; de Onis et al. 2007; AN_477 to AN_514,
+// read): the model takes their spread and the length at birth, not their means. Body length at
+// 0 to 18 months is taken lying, here and there.
+TEST_CASE("children are as tall as the growth curves of the World Health Organization",
+          "[published][limb]") {
+  int compared = 0;
+  double farthest = 0.0;
+  for (const evidence::Row row : own_tables().table("limb_growth_spread")) {
+    const double age_years = row.number("age_years").value();
+    if (age_years == 0.0) continue;
+    const Sex sex = row.text("sex") == "male" ? Sex::male : Sex::female;
+    const LimbSize size = child(sex, age_years);
+    const double off = size.moments().mean[0] / row.number("mean_mm").value() - 1.0;
+    INFO(row.text("id") << " " << off);
+    CHECK(std::abs(off) < (age_years < 0.1 ? 0.05 : 0.035));
+    farthest = std::max(farthest, std::abs(off));
+    ++compared;
+  }
+  CHECK(compared == 36);
+  INFO(farthest);
+  CHECK(farthest > 0.01);  // other children than the model's
+}
+
+// Maresh 1970 (recalled; AN_234 to AN_255): length of the shaft of the humerus without its ends,
+// so the growth of the two is compared, not their size.
+TEST_CASE("a child's arm grows as the shaft of the humerus", "[published][limb]") {
+  std::map<std::pair<std::string, double>, double> shaft_mm;
+  for (const evidence::Row row : own_tables().table("anthropometry")) {
+    if (row.text("measure") != "humerus diaphyseal length") continue;
+    shaft_mm[{std::string(row.text("sex")), std::stod(std::string(row.text("age_group")))}] =
+        row.number("mean_mm").value();
+  }
+  REQUIRE(shaft_mm.size() == 22);
+  for (const Sex sex : {Sex::male, Sex::female}) {
+    const std::string word = sex == Sex::male ? "male" : "female";
+    for (const auto& [from, to] : {std::pair{0.5, 2.0}, std::pair{2.0, 5.0}, std::pair{4.0, 8.0}}) {
+      const double shaft = shaft_mm.at({word, to}) - shaft_mm.at({word, from});
+      const double arm = child(sex, to).mean_mm("shoulder-elbow length") -
+                         child(sex, from).mean_mm("shoulder-elbow length");
+      INFO(word << " " << from << " to " << to << " years: shaft " << shaft << ", arm " << arm);
+      CHECK(arm == Approx(shaft).epsilon(0.20));
+    }
+  }
+}
+
+// Pritchett 1988 (read; AN_214 to AN_225): radiographs of 244 children from 7 years to maturity,
+// 15 years in girls and 17 in boys.
+TEST_CASE("arm and forearm grow from seven years to maturity as on radiographs",
+          "[published][limb]") {
+  const auto per_year = [](Sex sex, const char* measure) {
+    const double mature_years = sex == Sex::male ? 17.0 : 15.0;
+    return (child(sex, mature_years).mean_mm(measure) - child(sex, 7.0).mean_mm(measure)) /
+           (mature_years - 7.0);
+  };
+  const auto published = [](const char* id) { return row_of(id).number("mean_mm").value(); };
+  CHECK(per_year(Sex::female, "shoulder-elbow length") ==
+        Approx(published("AN_222")).epsilon(0.12));
+  CHECK(per_year(Sex::male, "shoulder-elbow length") == Approx(published("AN_223")).epsilon(0.12));
+  CHECK(per_year(Sex::female, "radiale-stylion length") ==
+        Approx(published("AN_225")).epsilon(0.12));
+  const auto share = [](Sex sex, double age_years) {
+    const LimbSize size = child(sex, age_years);
+    return size.mean_mm("radiale-stylion length") / size.moments().mean[0];
+  };
+  const auto ratio = [](const char* id) { return row_of(id).number("ratio_to_stature").value(); };
+  // Printed to two digits.
+  CHECK(share(Sex::female, 7.0) == Approx(ratio("AN_218")).margin(0.013));
+  CHECK(share(Sex::female, 15.0) == Approx(ratio("AN_219")).margin(0.010));
+  CHECK(share(Sex::male, 7.0) == Approx(ratio("AN_220")).margin(0.010));
+  CHECK(share(Sex::male, 17.0) == Approx(ratio("AN_221")).margin(0.010));
+}
+
 // Other adults than the army's (read): civilians of the USA (AN_177 to AN_180, medians) and Turkish
 // volunteers of both sexes (AN_211, 186.6 mm, SD 13.2, n 100).
 TEST_CASE("other adults have the arms and hands that the model expects", "[published][limb]") {

@@ -140,8 +140,21 @@ TEST_CASE("limb refuses what it cannot answer and writes nothing", "[cli][limb]"
   CHECK(bent.out.empty());
   CHECK(bent.err.find("error: /limb/pose/elbow_flexion_deg: 160 is outside 0 to 158 degrees, the "
                       "largest published range (JT_125)") != std::string::npos);
-  const Outcome tiny = refused(R"({"sex": "male", "age_years": 30, "stature_mm": 1200})");
-  CHECK(tiny.status == 3);
+  CHECK(refused(R"({"pose": {"elbow_flexion_deg": 0}})").status == 0);
+}
+
+TEST_CASE("limb gives each measure its percentile, and a small man an answer with a warning",
+          "[cli][limb]") {
+  const auto tiny = json_of(R"({"sex": "male", "age_years": 30, "stature_mm": 1200})");
+  REQUIRE(tiny["warnings"].size() >= 1);
+  CHECK(tiny["warnings"][0].get<std::string>().find("published range of men") != std::string::npos);
+  CHECK(tiny["stature_mm"]["mean"] == 1200.0);
+  CHECK(tiny["stature_percentile"].get<double>() < 0.1);
+  CHECK(tiny["segments"][0]["percentile"].get<double>() < 1.0);
+  const auto middle = json_of(R"({"sex": "female", "age_years": 30, "stature_percentile": 50})");
+  CHECK(middle["warnings"].empty());
+  CHECK(middle["segments"][0]["percentile"].get<double>() == Approx(50.0).margin(1.0));
+  CHECK(middle["breadths"][1]["percentile"].is_null());  // of the elbow: assumed spread
 }
 
 namespace {

@@ -119,6 +119,36 @@ TEST_CASE("every key of the format arrives in the case under its standard name",
   CHECK(c.incisions[0].points[0].landmark == "olecranon tip");
 }
 
+TEST_CASE("what is known of the limb's size arrives in the case", "[casefile]") {
+  const auto read_back = read(R"({
+    "endplate_case": 1,
+    "limb": {"sex": "male", "stature_percentile": 3, "measured": {"arm length": 300},
+             "measured_other_side": {"arm length": 320, "hand length": 190},
+             "ultrasound": [{"nerve": "Radial nerve", "point": "bifurcation", "error_mm": 2.5,
+                             "at": {"landmark": "lateral epicondyle", "offset_mm": 8,
+                                    "toward": "proximal"}},
+                            {"nerve": "ulnar nerve", "point": "arcade of Struthers",
+                             "at": {"landmark": "medial epicondyle"}}]}})");
+  REQUIRE(read_back);
+  const Limb& limb = read_back->limb;
+  CHECK(limb.stature_percentile == 3.0);
+  CHECK_FALSE(limb.stature_mm.has_value());
+  CHECK(limb.measured_mm.size() == 1);
+  CHECK(limb.other_side_mm.size() == 2);
+  CHECK(limb.measured_mm.begin()->first == "acromion to lateral epicondyle");
+  CHECK(limb.other_side_mm.contains("acromion to lateral epicondyle"));
+  CHECK(limb.other_side_as.at("acromion to lateral epicondyle") == "arm length");
+  REQUIRE(limb.ultrasound.size() == 2);
+  CHECK(limb.ultrasound[0].nerve == "radial nerve");
+  CHECK(limb.ultrasound[0].point == "bifurcation");
+  CHECK(limb.ultrasound[0].at.landmark == "lateral epicondyle");
+  CHECK(limb.ultrasound[0].at.offset_mm == 8.0);
+  CHECK(limb.ultrasound[0].at.toward == Toward::proximal);
+  CHECK(limb.ultrasound[0].error_mm == 2.5);
+  CHECK(limb.ultrasound[1].at.offset_mm == 0.0);
+  CHECK_FALSE(limb.ultrasound[1].error_mm.has_value());
+}
+
 TEST_CASE("a plexus injury may be placed without naming a nerve", "[casefile]") {
   const auto read_back = read(R"({"endplate_case": 1, "injuries": [
       {"at": {"root": "C5", "level": "preganglionic"}}, {"at": {"trunk": "upper"}},

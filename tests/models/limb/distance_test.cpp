@@ -1,6 +1,7 @@
 #include "models/limb/distance.hpp"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <set>
 
 #include "models/limb/fit_summary.hpp"
@@ -114,6 +115,82 @@ TEST_CASE("the left limb has the same distances as the right", "[limb][distance]
     if (mine[i].along_limb_mm) {
       CHECK(mine[i].along_limb_mm->mean == Approx(theirs[i].along_limb_mm->mean).margin(1e-9));
     }
+  }
+}
+
+namespace {
+
+casefile::Limb with_septum_at(double offset_mm, double error_mm) {
+  casefile::Limb limb;
+  limb.ultrasound = {
+      {"radial nerve", "pierces: lateral intermuscular septum",
+       casefile::AtLandmark{"lateral epicondyle", offset_mm, casefile::Toward::proximal},
+       error_mm}};
+  return limb;
+}
+
+const Summary& along(const limb::DistanceAnswer& answer) {
+  return *answer.distances.front().along_limb_mm;
+}
+
+}  // namespace
+
+TEST_CASE("a distance that ultrasound read is the precision-weighted mean of both",
+          "[limb][distance][ultrasound]") {
+  const limb::DistanceQuery septum{"radial nerve", "lateral epicondyle", "septum"};
+  const Summary before = along(ask(septum));
+  // The points say a little of the limb's size too, and with it of the mean; so little error that
+  // only the reading counts.
+  const Summary sure = along(ask(septum, with_septum_at(130.0, 0.1)));
+  CHECK(sure.mean == Approx(130.0).margin(0.1));
+  CHECK(sure.sd == Approx(0.1).epsilon(0.05));
+  const double error = 8.0;
+  const Summary after = along(ask(septum, with_septum_at(130.0, error)));
+  const double weight = before.sd * before.sd / (before.sd * before.sd + error * error);
+  CHECK(after.sd == Approx(error * std::sqrt(weight)).epsilon(0.03));
+  CHECK(after.mean == Approx(std::lerp(before.mean, 130.0, weight)).margin(1.0));
+}
+
+TEST_CASE("a found point moves and narrows its neighbours on the course, most the nearest",
+          "[limb][distance][ultrasound]") {
+  // The size is known, so that nothing else moves.
+  casefile::Limb found = with_septum_at(150.0, 3.0);
+  found.measured_mm = {{"arm length", 300.0}, {"forearm length", 245.0}, {"hand length", 180.0}};
+  casefile::Limb unseen = found;
+  unseen.ultrasound.clear();
+  const auto moved = [&](const limb::DistanceQuery& query) {
+    const auto before = ask(query, unseen);
+    const auto after = ask(query, found);
+    CHECK(along(after).sd <= along(before).sd + 1e-9);
+    const double sign = before.distances.front().direction == "proximal" ? 1.0 : -1.0;
+    return sign * (along(after).mean - along(before).mean);
+  };
+  const double itself = moved({"radial nerve", "lateral epicondyle", "septum"});
+  const double other_landmark = moved({"radial nerve", "olecranon tip", "septum"});
+  const double near =
+      moved({"posterior antebrachial cutaneous nerve", "lateral epicondyle", "origin"});
+  const double far = moved({"radial nerve", "elbow joint line", "bifurcation"});
+  CHECK(itself > 20.0);
+  CHECK(other_landmark > 0.7 * itself);
+  CHECK(near > 0.5);
+  CHECK(near < other_landmark);
+  CHECK(far < near);
+  CHECK(far > 0.0);
+  // Another course is left alone.
+  CHECK(std::abs(moved({"dorsal branch of ulnar nerve", "ulnar styloid", ""})) < 1e-6);
+}
+
+TEST_CASE("what ultrasound found is mirrored with the limb", "[limb][distance][ultrasound]") {
+  const limb::DistanceQuery radial{"radial nerve", std::nullopt, ""};
+  casefile::Limb left = with_septum_at(130.0, 3.0);
+  left.side = Side::left;
+  const auto mine = ask(radial, left).distances;
+  const auto theirs = ask(radial, with_septum_at(130.0, 3.0)).distances;
+  REQUIRE(mine.size() == theirs.size());
+  for (std::size_t i = 0; i < mine.size(); ++i) {
+    if (!mine[i].along_limb_mm) continue;
+    CHECK(mine[i].along_limb_mm->mean == Approx(theirs[i].along_limb_mm->mean).margin(1e-9));
+    CHECK(mine[i].along_limb_mm->sd == Approx(theirs[i].along_limb_mm->sd).margin(1e-9));
   }
 }
 

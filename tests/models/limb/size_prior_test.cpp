@@ -155,7 +155,9 @@ TEST_CASE("a child's measures lie on the straight line between two ages", "[mode
   CHECK(hand_mm(10.0) == Approx(151.0));  // row AN_359, 10 y
   CHECK(hand_mm(11.0) == Approx(155.0));
   CHECK(hand_mm(10.25) == Approx(152.0));
-  CHECK(hand_mm(0.0) == hand_mm(prior->youngest_years()));
+  // Younger than its first row (1 month, body length 563) a hand shrinks with body length.
+  CHECK(hand_mm(0.0) == Approx(68.0 * 499.0 / 563.0));
+  CHECK(prior->youngest_years() == Approx(0.083));
   const Gaussian child = prior->child(casefile::Sex::male, 10.0);
   const auto at = [&](const char* name) { return child.mean[prior->index_of(name)]; };
   // Forearm: what the hand leaves of forearm-hand length, in the adult's proportion.

@@ -23,8 +23,9 @@ std::string text_of(const std::vector<examination::TreeInjury>& injuries,
   const auto answer = test::deficit_of(injuries);
   const examination::CaseInjuries of_case{injuries, {}, {}};
   const auto findings = examination::examined(patient, shipped_anatomy());
+  const std::vector<std::string> warnings;
   return cli::deficit_text(
-      {shipped_anatomy(), answer, of_case, findings, of_case.assumptions, Side::left});
+      {shipped_anatomy(), answer, of_case, findings, of_case.assumptions, warnings, Side::left});
 }
 
 }  // namespace
