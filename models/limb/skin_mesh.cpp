@@ -9,6 +9,7 @@
 #include "geometry/mesh_vertices.hpp"
 #include "geometry/smooth_step.hpp"
 #include "models/limb/skin_shape.hpp"
+#include "models/limb/thenar_eminence.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -37,6 +38,10 @@ class SkinMaker {
     // The window has corners, and the web beside it is sharp.
     geometry::smooth_near(skin_.mesh, thumb_root_, kRoundedRings * n_.fineness,
                           kRounds * n_.fineness * n_.fineness);
+    raise_thenar_eminence(skin_.mesh, frames_, joints_);
+    geometry::smooth_near(skin_.mesh, thumb_root_, kRoundedRings * n_.fineness,
+                          kEminenceRounds * n_.fineness * n_.fineness);
+    share_thumb();
     drop_unused();
     if (left_) mirror();
     return std::move(skin_);
@@ -372,18 +377,12 @@ class SkinMaker {
     for (int r = thumb_to_; r > thumb_from_; --r) root.push_back(vertex(r, 0));
 
     thumb_root_ = root;
+    thumb_first_ = static_cast<std::uint32_t>(skin_.mesh.vertices_mm.size());
     Vector3d centre = Vector3d::Zero();
     for (const std::uint32_t v : root) centre += at(v) / static_cast<double>(root.size());
-    const Vector3d first =
-        frames_.to_limb(Segment::hand, kThumbFrom, kThumbRoot_mm.x(), kThumbRoot_mm.z());
-    const Vector3d front = frames_.anterior(Segment::hand);
-    const Vector3d up = frames_.proximal(Segment::hand);
-    const Vector3d side = frames_.lateral(Segment::hand);
-    const Vector3d direction =
-        (kThumbDirection.x() * front + kThumbDirection.y() * up + kThumbDirection.z() * side)
-            .normalized();
-    const double scale = frames_.scale().hand;
-    const Vector3d tip = first + kThumbLength_mm * scale * direction;
+    const Vector3d first = joints_.centre_mm("thumb carpometacarpal", frames_);
+    const Vector3d tip = joints_.centre_mm("thumb tip", frames_);
+    const Vector3d direction = (tip - first).normalized();
     // Across the thumb: its ring starts where the window's first corner lies.
     const Vector3d corner = at(root.front()) - centre;
     Vector3d across = corner - corner.dot(direction) * direction;
@@ -393,7 +392,7 @@ class SkinMaker {
     const double first_turn = (at(root[root.size() / 4]) - centre).dot(other) > 0.0 ? 1.0 : -1.0;
     const double tip_mm = kFingerTip_mm * breadth_;
     // The axis goes from the middle of the window to the thumb's own line.
-    const Vector3d bottom = first + 0.45 * kThumbLength_mm * scale * direction;
+    const Vector3d bottom = first + 0.45 * (tip - first);
     Ring before = root;
     for (int row = 1; row < n_.thumb + n_.cap; ++row) {
       const double part = std::min(1.0, static_cast<double>(row) / n_.thumb);
@@ -421,6 +420,30 @@ class SkinMaker {
       before = std::move(ring);
     }
     close(before, add(tip), true);
+  }
+  // The thumb takes its own skin along, all of it beyond the root of its metacarpal, and less and
+  // less of the palm's about the window.
+  void share_thumb() {
+    const Vector3d first = joints_.centre_mm("thumb carpometacarpal", frames_);
+    const Vector3d knuckle = joints_.centre_mm("thumb metacarpophalangeal", frames_);
+    const auto far = static_cast<double>(kThumbDrawnRings * n_.fineness);
+    std::vector<double> rings(skin_.fingers.size(), far);
+    for (std::size_t v = thumb_first_; v < rings.size(); ++v) rings[v] = 0.0;
+    for (const std::uint32_t v : thumb_root_) rings[v] = 0.0;
+    for (int round = 0; round < kThumbDrawnRings * n_.fineness; ++round) {
+      for (const auto& t : skin_.mesh.triangles) {
+        const double nearest = std::min({rings[t[0]], rings[t[1]], rings[t[2]]}) + 1.0;
+        for (const std::uint32_t v : t) rings[v] = std::min(rings[v], nearest);
+      }
+    }
+    for (std::size_t v = 0; v < rings.size(); ++v) {
+      if (rings[v] >= far) continue;
+      const double along = (skin_.mesh.vertices_mm[v] - first).dot(knuckle - first) /
+                           (knuckle - first).squaredNorm();
+      skin_.fingers[v].thumb =
+          smooth_step((along - kThumbDrawnFrom) / (kThumbOwn - kThumbDrawnFrom)) *
+          smooth_step(1.0 - rings[v] / far);
+    }
   }
   // The vertices within the thumb's window belong to no triangle.
   void drop_unused() {
@@ -451,6 +474,7 @@ class SkinMaker {
   Ring last_;
   std::vector<Ring> hand_rows_;
   Ring thumb_root_;
+  std::uint32_t thumb_first_ = 0;  // vertex of its own
   int thumb_from_ = 0;
   int thumb_to_ = 0;
 };
@@ -471,10 +495,10 @@ std::vector<Eigen::Vector3d> posed_vertices_mm(const SkinMesh& skin, const Posed
     for (std::size_t f = 0; f < 4; ++f) {
       const double share = skin.fingers[i].share[f];
       if (share <= 0.0) continue;
-      sum += share * space.flesh(p, static_cast<Finger>(f));
+      sum += share * space.flesh_of_thumb(p, skin.fingers[i].thumb, static_cast<Finger>(f));
       total += share;
     }
-    posed[i] = total > 0.0 ? Vector3d(sum / total) : space.flesh(p);
+    posed[i] = total > 0.0 ? Vector3d(sum / total) : space.flesh_of_thumb(p, skin.fingers[i].thumb);
   }
   return posed;
 }
