@@ -108,7 +108,7 @@ std::string in_thumb(const SegmentFrames& frames, const LimbJoints& joints, cons
 
 std::string skin_region(const SegmentFrames& frames, const LimbJoints& joints,
                         const Vector3d& neutral_mm, const FingerShares& shares) {
-  if (shares.thumb > 0.5) return in_thumb(frames, joints, neutral_mm);
+  if (shares.thumb > 0.7) return in_thumb(frames, joints, neutral_mm);
   const SegmentPoint hand = frames.from_limb(Segment::hand, neutral_mm);
   if (hand.fraction > 0.0) {
     const auto most = std::ranges::max_element(shares.share);

@@ -1,5 +1,7 @@
 #include "models/limb/thumb_bend.hpp"
 
+#include "geometry/smooth_step.hpp"
+
 namespace endplate::limb {
 namespace {
 
@@ -7,6 +9,7 @@ using Eigen::AngleAxisd;
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
 using geometry::JointBend;
+using geometry::smooth_step;
 
 Isometry3d turn_about(const Vector3d& centre, const Vector3d& axis, double angle) {
   return Eigen::Translation3d(centre) * AngleAxisd(angle, axis) * Eigen::Translation3d(-centre);
@@ -39,6 +42,14 @@ JointBend hinge(const Vector3d& centre, const char* joint, double angle, const T
   return {centre, axes.proximal, axes.flexion, angle, joints.half_zone_mm(joint, frames)};
 }
 
+// Flesh with less than this share lies on the palm, where the thumb's two hinges bend nothing.
+constexpr double kBends = 0.85;
+
+// In lengths of the metacarpal from its root: where the flesh begins to come along with it, and
+// from where it does so wholly; assumed.
+constexpr double kDrawnFrom = -0.25;
+constexpr double kWhollyFrom = 0.7;
+
 }  // namespace
 
 ThumbBend::ThumbBend(const SegmentFrames& frames, const LimbJoints& joints, const ThumbPose& pose)
@@ -48,6 +59,7 @@ ThumbBend::ThumbBend(const SegmentFrames& frames, const LimbJoints& joints, cons
                  ThumbAxes(frames, joints), frames, joints)) {
   const ThumbAxes axes(frames, joints);
   root_ = axes.root;
+  along_ = (axes.knuckle - axes.root) / (axes.knuckle - axes.root).squaredNorm();
   // One turn about an axis between the two, so that either alone is the plain movement.
   const Vector3d turn = pose.palmar_abduction * axes.abduction + pose.cmc_flexion * axes.flexion;
   root_angle_ = turn.norm();
@@ -63,7 +75,9 @@ Isometry3d ThumbBend::at_root(double share) const {
 
 Vector3d ThumbBend::flesh(const Vector3d& neutral_mm, double share) const {
   if (share <= 0.0) return neutral_mm;
-  return at_root(share) * (share < 1.0 ? neutral_mm : knuckle_(end_(neutral_mm)));
+  const double along = (neutral_mm - root_).dot(along_);
+  const double drawn = share * smooth_step((along - kDrawnFrom) / (kWhollyFrom - kDrawnFrom));
+  return at_root(drawn) * (share < kBends ? neutral_mm : knuckle_(end_(neutral_mm)));
 }
 
 }  // namespace endplate::limb

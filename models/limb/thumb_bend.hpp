@@ -23,14 +23,16 @@ class ThumbBend {
   const Eigen::Isometry3d& of_bone(ThumbBone bone) const {
     return bones_[static_cast<std::size_t>(bone)];
   }
-  // Skin and muscle. `share`: 0 on the palm, 1 where the flesh goes with the metacarpal, between
-  // where it is drawn along.
+  // Skin and muscle. `share`: 0 on the palm, 1 on the thumb, between where the palm's skin is drawn
+  // along. About the root the flesh comes along less than the metacarpal does, its further part as
+  // far.
   Eigen::Vector3d flesh(const Eigen::Vector3d& neutral_mm, double share) const;
 
  private:
   Eigen::Isometry3d at_root(double share) const;
 
   Eigen::Vector3d root_;
+  Eigen::Vector3d along_;  // a step along the metacarpal in its lengths
   Eigen::Vector3d root_axis_;
   double root_angle_ = 0.0;
   geometry::JointBend knuckle_;  // metacarpophalangeal

@@ -57,7 +57,7 @@ TEST_CASE("Flesh on the thumb's axis goes with its bones, and with less share le
   const Vector3d root = own_joints().centre_mm("thumb carpometacarpal", frames);
   const Vector3d tip = own_joints().centre_mm("thumb tip", frames);
   CHECK((thumb.flesh(tip, 1.0) - thumb.of_bone(ThumbBone::distal_phalanx) * tip).norm() < 1e-9);
-  const Vector3d metacarpal = root + 0.2 * (tip - root);
+  const Vector3d metacarpal = root + 0.33 * (tip - root);
   CHECK((thumb.flesh(metacarpal, 1.0) - thumb.of_bone(ThumbBone::metacarpal) * metacarpal).norm() <
         1e-9);
   CHECK((thumb.flesh(metacarpal, 0.0) - metacarpal).norm() == 0.0);
