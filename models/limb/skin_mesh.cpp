@@ -10,6 +10,7 @@
 #include "geometry/smooth_step.hpp"
 #include "models/limb/skin_shape.hpp"
 #include "models/limb/thenar_eminence.hpp"
+#include "models/limb/thumb_shares.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -41,7 +42,7 @@ class SkinMaker {
     raise_thenar_eminence(skin_.mesh, frames_, joints_);
     geometry::smooth_near(skin_.mesh, thumb_root_, kRoundedRings * n_.fineness,
                           kEminenceRounds * n_.fineness * n_.fineness);
-    share_thumb();
+    share_thumb(skin_, thumb_root_, thumb_first_, n_.fineness, frames_, joints_);
     drop_unused();
     if (left_) mirror();
     return std::move(skin_);
@@ -420,55 +421,6 @@ class SkinMaker {
       before = std::move(ring);
     }
     close(before, add(tip), true);
-  }
-  // The thumb takes its own skin along, most of it at the rim of its window and all of it some
-  // rings beyond, and less and less of the palm's about the window.
-  void share_thumb() {
-    const auto far = static_cast<double>(kThumbDrawnRings * n_.fineness);
-    // Edges from the window's rim.
-    std::vector<double> rings(skin_.fingers.size(), far);
-    for (const std::uint32_t v : thumb_root_) rings[v] = 0.0;
-    for (int round = 0; round < kThumbDrawnRings * n_.fineness; ++round) {
-      for (const auto& t : skin_.mesh.triangles) {
-        const double nearest = std::min({rings[t[0]], rings[t[1]], rings[t[2]]}) + 1.0;
-        for (const std::uint32_t v : t) rings[v] = std::min(rings[v], nearest);
-      }
-    }
-    for (std::uint32_t v = 0; v < rings.size(); ++v) {
-      const double inwards = rings[v] / (kThumbRootRings * n_.fineness);
-      skin_.fingers[v].thumb =
-          v >= thumb_first_ ? std::lerp(kThumbRim, 1.0, smooth_step(inwards))
-                            : kThumbRim * smooth_step(1.0 - rings[v] / far) * free_of_index(at(v));
-    }
-    // In the web the triangles are small and the shares would change from one to the next.
-    const int rounds = kThumbShareRounds * n_.fineness * n_.fineness;
-    for (int round = 0; round < rounds; ++round) level_thumb_shares();
-  }
-  // Every vertex takes the mean of its neighbours.
-  void level_thumb_shares() {
-    std::vector<double> sum(skin_.fingers.size(), 0.0);
-    std::vector<int> count(skin_.fingers.size(), 0);
-    for (const auto& t : skin_.mesh.triangles) {
-      for (const std::uint32_t v : t) {
-        for (const std::uint32_t w : t) sum[v] += skin_.fingers[w].thumb;
-        count[v] += 3;
-      }
-    }
-    for (std::size_t v = 0; v < sum.size(); ++v) {
-      if (count[v] > 0) skin_.fingers[v].thumb = sum[v] / count[v];
-    }
-  }
-  // The skin on the back and the radial side of the second metacarpal stays with it: 0 there, 1
-  // away from it and in front.
-  double free_of_index(const Vector3d& p) const {
-    const Vector3d knuckle = joints_.centre_mm("index metacarpophalangeal", frames_);
-    const Vector3d wrist = joints_.centre_mm("wrist", frames_);
-    const Vector3d axis = (wrist - knuckle).normalized();
-    const Vector3d off = p - knuckle - (p - knuckle).dot(axis) * axis;
-    const double front = off.dot(frames_.anterior(Segment::hand)) / breadth_;
-    const double away = off.norm() / breadth_;
-    return std::lerp(smooth_step((away - kIndexHeld_mm) / (kIndexFree_mm - kIndexHeld_mm)), 1.0,
-                     smooth_step((front - kFrontFrom_mm) / (kFrontTo_mm - kFrontFrom_mm)));
   }
   // The vertices within the thumb's window belong to no triangle.
   void drop_unused() {

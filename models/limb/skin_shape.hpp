@@ -35,19 +35,6 @@ inline constexpr double kThumbFrom = 0.09;  // rows of the hand that the thumb's
 inline constexpr double kThumbTo = 0.31;
 inline constexpr double kThumbHalfWidth_mm = 10.0;
 inline constexpr double kThumbHalfDepth_mm = 9.0;
-// How the thumb draws the skin along: its share at the rim of the window, the edges of fineness 1
-// beyond the rim until the skin is wholly the thumb's, and those about the window over which the
-// palm's is drawn.
-inline constexpr double kThumbRim = 0.75;
-inline constexpr int kThumbRootRings = 3;
-inline constexpr int kThumbDrawnRings = 7;
-inline constexpr int kThumbShareRounds = 8;  // of levelling at fineness 1
-// Distances from the second metacarpal's axis up to which the skin stays with it and from which it
-// is free, and in front of it from where it glides.
-inline constexpr double kIndexHeld_mm = 11.0;
-inline constexpr double kIndexFree_mm = 24.0;
-inline constexpr double kFrontFrom_mm = 3.0;
-inline constexpr double kFrontTo_mm = 12.0;
 inline constexpr int kRoundedRings = 7;
 inline constexpr int kRounds = 25;
 inline constexpr int kEminenceRounds = 6;  // once the ball of the thumb is raised
