@@ -7,7 +7,7 @@
 namespace endplate::limb {
 namespace {
 
-constexpr std::array<std::string_view, 20> kNeeded{"shoulder",
+constexpr std::array<std::string_view, 24> kNeeded{"shoulder",
                                                    "elbow",
                                                    "wrist",
                                                    "proximal radioulnar",
@@ -26,7 +26,11 @@ constexpr std::array<std::string_view, 20> kNeeded{"shoulder",
                                                    "ring distal interphalangeal",
                                                    "little metacarpophalangeal",
                                                    "little proximal interphalangeal",
-                                                   "little distal interphalangeal"};
+                                                   "little distal interphalangeal",
+                                                   "thumb carpometacarpal",
+                                                   "thumb metacarpophalangeal",
+                                                   "thumb interphalangeal",
+                                                   "thumb tip"};
 
 }  // namespace
 

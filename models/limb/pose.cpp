@@ -25,7 +25,7 @@ bool Pose::is_neutral() const {
          shoulder_external_rotation == 0.0 && elbow_flexion == 0.0 && forearm_pronation == 0.0 &&
          wrist_extension == 0.0 && wrist_ulnar_deviation == 0.0 &&
          std::ranges::all_of(fingers, straight) && thumb.palmar_abduction == 0.0 &&
-         thumb.mcp_flexion == 0.0 && thumb.ip_flexion == 0.0;
+         thumb.cmc_flexion == 0.0 && thumb.mcp_flexion == 0.0 && thumb.ip_flexion == 0.0;
 }
 
 Pose pose_from(const std::map<std::string, double>& pose_deg) {
@@ -51,6 +51,7 @@ Pose pose_from(const std::map<std::string, double>& pose_deg) {
                        joint("dip", kDipShare * fist)};
   }
   pose.thumb.palmar_abduction = angle("thumb_palmar_abduction_deg");
+  pose.thumb.cmc_flexion = angle("thumb_cmc_flexion_deg");
   pose.thumb.mcp_flexion = angle("thumb_mcp_flexion_deg");
   pose.thumb.ip_flexion = angle("thumb_ip_flexion_deg");
   return pose;

@@ -18,6 +18,7 @@ struct FingerPose {
 
 struct ThumbPose {
   double palmar_abduction = 0.0;  // at the carpometacarpal joint, in front of the palm
+  double cmc_flexion = 0.0;       // there, across the palm
   double mcp_flexion = 0.0;
   double ip_flexion = 0.0;
 };

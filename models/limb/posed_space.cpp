@@ -47,6 +47,18 @@ std::array<JointBend, 3> finger_bends(const char* finger, const FingerPose& pose
           bend("distal interphalangeal", pose.dip_flexion)};
 }
 
+// Each phalanx against the hand, from the knuckle on.
+std::array<Isometry3d, 3> finger_turns(const char* finger, const FingerPose& pose,
+                                       const SegmentFrames& frames, const LimbJoints& joints) {
+  const auto turn = [&](const char* joint, double angle) {
+    return turn_about(joints.centre_mm(std::string(finger) + " " + joint, frames),
+                      frames.lateral(Segment::hand), angle);
+  };
+  const Isometry3d proximal = turn("metacarpophalangeal", pose.mcp_flexion);
+  const Isometry3d middle = proximal * turn("proximal interphalangeal", pose.pip_flexion);
+  return {proximal, middle, middle * turn("distal interphalangeal", pose.dip_flexion)};
+}
+
 // A turn about a vector of that direction and size; about any axis when it is none.
 struct Turn {
   Vector3d axis;
@@ -73,6 +85,11 @@ PosedSpace::PosedSpace(const SegmentFrames& frames, const LimbJoints& joints, co
                finger_bends("middle", pose.fingers[1], frames_, joints),
                finger_bends("ring", pose.fingers[2], frames_, joints),
                finger_bends("little", pose.fingers[3], frames_, joints)},
+      phalanges_{finger_turns("index", pose.fingers[0], frames_, joints),
+                 finger_turns("middle", pose.fingers[1], frames_, joints),
+                 finger_turns("ring", pose.fingers[2], frames_, joints),
+                 finger_turns("little", pose.fingers[3], frames_, joints)},
+      thumb_(frames_, joints, pose.thumb),
       wrist_(joints.centre_mm("wrist", frames_), frames_.proximal(Segment::forearm),
              wrist_turn(pose, frames_).axis, wrist_turn(pose, frames_).angle,
              joints.half_zone_mm("wrist", frames_)),
@@ -81,6 +98,7 @@ PosedSpace::PosedSpace(const SegmentFrames& frames, const LimbJoints& joints, co
              joints.half_zone_mm("elbow", frames_)) {
   const Turn wrist = wrist_turn(pose, frames_);
   wrist_turn_ = turn_about(joints.centre_mm("wrist", frames_), wrist.axis, wrist.angle);
+  half_wrist_turn_ = turn_about(joints.centre_mm("wrist", frames_), wrist.axis, 0.5 * wrist.angle);
   elbow_turn_ = turn_about(joints.centre_mm("elbow", frames_), frames_.lateral(Segment::humerus),
                            pose.elbow_flexion);
 
@@ -150,6 +168,23 @@ Isometry3d PosedSpace::of_bone(Bone bone) const {
       moved = humerus_ * elbow_turn_ * pronation_ * wrist_turn_;
       break;
   }
+  return sided(moved);
+}
+
+Isometry3d PosedSpace::of_phalanx(Finger finger, Phalanx phalanx) const {
+  return sided(humerus_ * elbow_turn_ * pronation_ * wrist_turn_ *
+               phalanges_[static_cast<std::size_t>(finger)][static_cast<std::size_t>(phalanx)]);
+}
+
+Isometry3d PosedSpace::of_thumb(ThumbBone bone) const {
+  return sided(humerus_ * elbow_turn_ * pronation_ * wrist_turn_ * thumb_.of_bone(bone));
+}
+
+Isometry3d PosedSpace::of_proximal_carpal_row() const {
+  return sided(humerus_ * elbow_turn_ * pronation_ * half_wrist_turn_);
+}
+
+Isometry3d PosedSpace::sided(const Isometry3d& moved) const {
   if (!left_) return moved;
   const Eigen::Matrix3d mirror = Vector3d(1.0, 1.0, -1.0).asDiagonal();
   Isometry3d result;
@@ -182,6 +217,12 @@ Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tiss
 
 Vector3d PosedSpace::flesh(const Vector3d& neutral_mm, std::optional<Finger> finger) const {
   return moved(neutral_mm, finger, Tissue::flesh, 0.0);
+}
+
+Vector3d PosedSpace::flesh_of_thumb(const Vector3d& neutral_mm, double share,
+                                    std::optional<Finger> finger) const {
+  const Vector3d p = thumb_.flesh(left_ ? mirrored(neutral_mm) : neutral_mm, share);
+  return flesh(left_ ? mirrored(p) : p, finger);
 }
 
 Vector3d PosedSpace::held(const Vector3d& neutral_mm, std::optional<Finger> finger,

@@ -9,6 +9,8 @@
 #include "geometry/mesh_vertices.hpp"
 #include "geometry/smooth_step.hpp"
 #include "models/limb/skin_shape.hpp"
+#include "models/limb/thenar_eminence.hpp"
+#include "models/limb/thumb_shares.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -73,6 +75,10 @@ class SkinMaker {
     // The window has corners, and the web beside it is sharp.
     geometry::smooth_near(skin_.mesh, thumb_root_, kRoundedRings * n_.fineness,
                           kRounds * n_.fineness * n_.fineness);
+    raise_thenar_eminence(skin_.mesh, frames_, joints_);
+    geometry::smooth_near(skin_.mesh, thumb_root_, kRoundedRings * n_.fineness,
+                          kEminenceRounds * n_.fineness * n_.fineness);
+    share_thumb(skin_, thumb_root_, thumb_first_, n_.fineness, frames_, joints_);
     drop_unused();
     if (left_) mirror();
     return std::move(skin_);
@@ -382,18 +388,12 @@ class SkinMaker {
     for (int r = thumb_to_; r > thumb_from_; --r) root.push_back(vertex(r, 0));
 
     thumb_root_ = root;
+    thumb_first_ = static_cast<std::uint32_t>(skin_.mesh.vertices_mm.size());
     Vector3d centre = Vector3d::Zero();
     for (const std::uint32_t v : root) centre += at(v) / static_cast<double>(root.size());
-    const Vector3d first =
-        frames_.to_limb(Segment::hand, kThumbFrom, kThumbRoot_mm.x(), kThumbRoot_mm.z());
-    const Vector3d front = frames_.anterior(Segment::hand);
-    const Vector3d up = frames_.proximal(Segment::hand);
-    const Vector3d side = frames_.lateral(Segment::hand);
-    const Vector3d direction =
-        (kThumbDirection.x() * front + kThumbDirection.y() * up + kThumbDirection.z() * side)
-            .normalized();
-    const double scale = frames_.scale().hand;
-    const Vector3d tip = first + kThumbLength_mm * scale * direction;
+    const Vector3d first = joints_.centre_mm("thumb carpometacarpal", frames_);
+    const Vector3d tip = joints_.centre_mm("thumb tip", frames_);
+    const Vector3d direction = (tip - first).normalized();
     // Across the thumb: its ring starts where the window's first corner lies.
     const Vector3d corner = at(root.front()) - centre;
     Vector3d across = corner - corner.dot(direction) * direction;
@@ -403,7 +403,7 @@ class SkinMaker {
     const double first_turn = (at(root[root.size() / 4]) - centre).dot(other) > 0.0 ? 1.0 : -1.0;
     const double tip_mm = kFingerTip_mm * breadth_;
     // The axis goes from the middle of the window to the thumb's own line.
-    const Vector3d bottom = first + 0.45 * kThumbLength_mm * scale * direction;
+    const Vector3d bottom = first + 0.45 * (tip - first);
     Ring before = root;
     for (int row = 1; row < n_.thumb + n_.cap; ++row) {
       const double part = std::min(1.0, static_cast<double>(row) / n_.thumb);
@@ -461,6 +461,7 @@ class SkinMaker {
   Ring last_;
   std::vector<Ring> hand_rows_;
   Ring thumb_root_;
+  std::uint32_t thumb_first_ = 0;  // vertex of its own
   int thumb_from_ = 0;
   int thumb_to_ = 0;
 };
@@ -492,10 +493,10 @@ std::vector<Eigen::Vector3d> posed_vertices_mm(const SkinMesh& skin, const Posed
     for (std::size_t f = 0; f < 4; ++f) {
       const double share = skin.fingers[i].share[f];
       if (share <= 0.0) continue;
-      sum += share * space.flesh(p, static_cast<Finger>(f));
+      sum += share * space.flesh_of_thumb(p, skin.fingers[i].thumb, static_cast<Finger>(f));
       total += share;
     }
-    posed[i] = total > 0.0 ? Vector3d(sum / total) : space.flesh(p);
+    posed[i] = total > 0.0 ? Vector3d(sum / total) : space.flesh_of_thumb(p, skin.fingers[i].thumb);
   }
   return posed;
 }

@@ -16,9 +16,10 @@
 
 namespace endplate::limb {
 
-// How a place takes part in the bending of the fingers: none where all shares are 0.
+// How a place takes part in the bending of the digits: none where all shares are 0.
 struct FingerShares {
   std::array<double, 4> share{};  // index to little; sums to 1 or is all 0
+  double thumb = 0.0;             // 0 to 1, as ThumbBend::flesh takes it
 };
 
 // Of a place of the hand in the anatomical position, proximal of the webs: neighbours bend it

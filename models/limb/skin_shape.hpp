@@ -4,7 +4,6 @@
 //
 // All assumed, from the breadth of the hand and the thickness of a palm and a finger, but for the
 // lengths, which follow from the rows named.
-#include <Eigen/Core>
 #include <array>
 
 namespace endplate::limb::skin_shape {
@@ -36,14 +35,11 @@ inline constexpr double kUlnarWeb = 0.47;
 
 inline constexpr double kThumbFrom = 0.09;  // rows of the hand that the thumb's window spans
 inline constexpr double kThumbTo = 0.31;
-// Its first joint, from the hand's axis at kThumbFrom, and its direction: palmar, proximal, radial.
-inline const Eigen::Vector3d kThumbRoot_mm(9.0, 0.0, 26.0);
-inline const Eigen::Vector3d kThumbDirection(0.40, -0.74, 0.54);
-inline constexpr double kThumbLength_mm = 103.0;  // AN_120 to AN_122 and a soft tip of 4 mm
 inline constexpr double kThumbHalfWidth_mm = 10.0;
 inline constexpr double kThumbHalfDepth_mm = 9.0;
 inline constexpr int kRoundedRings = 7;
 inline constexpr int kRounds = 25;
+inline constexpr int kEminenceRounds = 6;  // once the ball of the thumb is raised
 
 // Numbers of vertices, all multiples of the fineness.
 struct Counts {

@@ -1,7 +1,9 @@
 #include "models/limb/posed_space.hpp"
 
+#include <array>
 #include <catch2/catch.hpp>
 #include <numbers>
+#include <string>
 
 #include "limb_fixture.hpp"
 
@@ -29,7 +31,11 @@ Pose bent_everywhere() {
                     {"forearm_pronation_deg", 110.0},
                     {"wrist_extension_deg", -50.0},
                     {"wrist_ulnar_deviation_deg", 15.0},
-                    {"fingers_flexion_deg", 60.0}});
+                    {"fingers_flexion_deg", 60.0},
+                    {"thumb_palmar_abduction_deg", 30.0},
+                    {"thumb_cmc_flexion_deg", 10.0},
+                    {"thumb_mcp_flexion_deg", 40.0},
+                    {"thumb_ip_flexion_deg", 50.0}});
 }
 
 Vector3d place(Segment segment, double fraction, double x_mm, double z_mm,
@@ -118,6 +124,46 @@ TEST_CASE("A bone moves as one piece and its joints hold together", "[limb][pose
   meets("sternoclavicular", Bone::thorax, Bone::clavicle);
 }
 
+TEST_CASE("The joints of the digits hold together", "[limb][pose]") {
+  Pose pose = bent_everywhere();
+  pose.thumb = {0.5, 0.2, 0.6, 0.8};
+  const PosedSpace space = posed(pose);
+  const SegmentFrames frames;
+  const auto apart = [&](const std::string& joint, const Eigen::Isometry3d& a,
+                         const Eigen::Isometry3d& b) {
+    const Vector3d centre = joints().centre_mm(joint, frames);
+    return (a * centre - b * centre).norm();
+  };
+  const Eigen::Isometry3d hand = space.of_bone(Bone::hand);
+  const std::array<const char*, 4> names{"index", "middle", "ring", "little"};
+  for (std::size_t f = 0; f < names.size(); ++f) {
+    const auto phalanx = [&](Phalanx k) { return space.of_phalanx(static_cast<Finger>(f), k); };
+    const std::string name = names[f];
+    CHECK(apart(name + " metacarpophalangeal", hand, phalanx(Phalanx::proximal)) < 1e-9);
+    CHECK(apart(name + " proximal interphalangeal", phalanx(Phalanx::proximal),
+                phalanx(Phalanx::middle)) < 1e-9);
+    CHECK(apart(name + " distal interphalangeal", phalanx(Phalanx::middle),
+                phalanx(Phalanx::distal)) < 1e-9);
+  }
+  CHECK(apart("thumb carpometacarpal", hand, space.of_thumb(ThumbBone::metacarpal)) < 1e-9);
+  CHECK(apart("wrist", hand, space.of_proximal_carpal_row()) < 1e-9);
+  const Vector3d tip = joints().centre_mm("thumb tip", frames);
+  CHECK((space.flesh_of_thumb(tip, 1.0) - space.of_thumb(ThumbBone::distal_phalanx) * tip).norm() <
+        1e-9);
+  // Flesh on a phalanx's axis goes with it as long as nothing presses on it.
+  const PosedSpace little = posed(pose_from({{"fingers_flexion_deg", 15.0}}));
+  const Vector3d end = joints().centre_mm("ring tip", frames);
+  CHECK((little.flesh(end, Finger::ring) - little.of_phalanx(Finger::ring, Phalanx::distal) * end)
+            .norm() < 1e-9);
+}
+
+// Radiocarpal and midcarpal joint: common practice.
+TEST_CASE("The proximal carpal row takes half of the wrist's turn", "[limb][pose]") {
+  const PosedSpace space = posed(pose_from({{"wrist_extension_deg", 60.0}}));
+  const Eigen::AngleAxisd row(space.of_proximal_carpal_row().linear());
+  CHECK(row.angle() == Approx(30.0 * kDegree));
+}
+
 TEST_CASE("The left limb is the mirror image of the right one in every pose", "[limb][pose]") {
   const PosedSpace right = posed(bent_everywhere());
   const PosedSpace left = posed(bent_everywhere(), Side::left);
@@ -128,6 +174,13 @@ TEST_CASE("The left limb is the mirror image of the right one in every pose", "[
       const Vector3d q = place(segment, fraction, 9.0, 17.0, Side::left);
       CHECK((mirrored(right.flesh(p)) - left.flesh(q)).norm() < 1e-9);
       CHECK((mirrored(right.held(p, Finger::index)) - left.held(q, Finger::index)).norm() < 1e-9);
+      CHECK((mirrored(right.flesh_of_thumb(p, 0.7)) - left.flesh_of_thumb(q, 0.7)).norm() < 1e-9);
+      CHECK((mirrored(right.of_thumb(ThumbBone::proximal_phalanx) * p) -
+             left.of_thumb(ThumbBone::proximal_phalanx) * q)
+                .norm() < 1e-9);
+      CHECK((mirrored(right.of_phalanx(Finger::ring, Phalanx::middle) * p) -
+             left.of_phalanx(Finger::ring, Phalanx::middle) * q)
+                .norm() < 1e-9);
       for (const Bone bone : {Bone::scapula, Bone::humerus, Bone::radius, Bone::hand}) {
         CHECK((mirrored(right.of_bone(bone) * p) - left.of_bone(bone) * q).norm() < 1e-9);
       }

@@ -1,9 +1,12 @@
 #include "models/limb/skin_mesh.hpp"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <map>
 #include <numbers>
 
+#include "geometry/mesh_intersections.hpp"
+#include "geometry/winding_number.hpp"
 #include "limb_fixture.hpp"
 #include "models/limb/atlas.hpp"
 
@@ -23,24 +26,6 @@ double volume_ml(const std::vector<Vector3d>& v,
   double sum = 0.0;
   for (const auto& t : triangles) sum += v[t[0]].dot(v[t[1]].cross(v[t[2]])) / 6.0;
   return sum / 1000.0;
-}
-
-// Of the solid angle of the whole skin about a point: 1 inside, 0 outside (van Oosterom and
-// Strackee, IEEE Trans Biomed Eng 1983;30:125, recalled).
-double winding(const std::vector<Vector3d>& v,
-               const std::vector<std::array<std::uint32_t, 3>>& triangles, const Vector3d& p) {
-  double sum = 0.0;
-  for (const auto& t : triangles) {
-    const Vector3d a = v[t[0]] - p;
-    const Vector3d b = v[t[1]] - p;
-    const Vector3d c = v[t[2]] - p;
-    const double la = a.norm();
-    const double lb = b.norm();
-    const double lc = c.norm();
-    sum += 2.0 * std::atan2(a.dot(b.cross(c)),
-                            la * lb * lc + a.dot(b) * lc + b.dot(c) * la + c.dot(a) * lb);
-  }
-  return sum / (4.0 * std::numbers::pi);
 }
 
 }  // namespace
@@ -104,10 +89,57 @@ TEST_CASE("Every nerve course below the shoulder lies within the skin", "[limb][
       if (envelope.depth_mm<double>(frames, p) < kRounding_mm) continue;
       ++inside;
       INFO(atlas.courses()[c].id << " at " << p.transpose());
-      CHECK(winding(skin.mesh.vertices_mm, skin.mesh.triangles, p) > 0.5);
+      CHECK(geometry::winding_number(skin.mesh.vertices_mm, skin.mesh.triangles, p) > 0.5);
     }
   }
   CHECK(inside > 200);
+}
+
+// Palmar abduction JT_180 (45), flexion JT_176 and JT_197 (55, mean 59) and JT_178 (80), beyond
+// straight JT_177 (10) and JT_179 (15), all read; flexion at the root 15 degrees (American Academy
+// of Orthopaedic Surgeons 1965, recalled).
+TEST_CASE("The skin does not cross itself wherever the thumb goes", "[limb][skin]") {
+  constexpr double kDegree = std::numbers::pi / 180.0;
+  const LimbJoints joints = LimbJoints::from(own_tables()).value();
+  const SegmentFrames frames;
+  const SkinMesh skin = skin_of(frames);
+  geometry::TriangleMesh moved = skin.mesh;
+  for (const double abduction : {0.0, 22.0, 45.0}) {
+    for (const double root : {0.0, 15.0}) {
+      for (const double knuckle : {-10.0, 30.0, 60.0}) {
+        for (const double end : {-15.0, 40.0, 80.0}) {
+          Pose pose;
+          pose.thumb = {abduction * kDegree, root * kDegree, knuckle * kDegree, end * kDegree};
+          moved.vertices_mm = posed_vertices_mm(skin, PosedSpace(frames, joints, pose));
+          INFO(abduction << " " << root << " " << knuckle << " " << end);
+          CHECK(geometry::count_self_intersections(moved).pairs == 0);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("The thumb takes its skin along and leaves that of the fingers and the forearm",
+          "[limb][skin]") {
+  const LimbJoints joints = LimbJoints::from(own_tables()).value();
+  const SegmentFrames frames;
+  const SkinMesh skin = skin_of(frames);
+  Pose pose;
+  pose.thumb.palmar_abduction = 0.5;
+  const auto moved = posed_vertices_mm(skin, PosedSpace(frames, joints, pose));
+  const Vector3d tip = joints.centre_mm("thumb tip", frames);
+  double tip_mm = 0.0;
+  for (std::size_t v = 0; v < moved.size(); ++v) {
+    const Vector3d& p = skin.mesh.vertices_mm[v];
+    const double step = (moved[v] - p).norm();
+    if ((p - tip).norm() < 5.0) tip_mm = std::max(tip_mm, step);
+    const double level = frames.from_limb(Segment::hand, p).fraction;
+    if (level < -0.15 || skin.fingers[v].share[2] + skin.fingers[v].share[3] > 0.9) {
+      if (step > 1e-9) FAIL("moved by " << step << " at " << p.transpose());
+    }
+  }
+  // The chord of half a radian at 103 mm.
+  CHECK(tip_mm == Approx(2.0 * 103.0 * std::sin(0.25)).epsilon(0.05));
 }
 
 }  // namespace endplate::limb
