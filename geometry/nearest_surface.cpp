@@ -43,6 +43,7 @@ std::array<double, 3> weights_of(const std::array<Eigen::Vector3d, 3>& corners,
 struct NearestSurface::Tree {
   TriangleMesh mesh;
   Triangles triangles;
+  std::vector<bool> rim_vertices;
   std::vector<std::array<bool, 3>> rims;  // the edge opposite to each corner of a triangle
   AabbTree tree;
 };
@@ -63,11 +64,14 @@ NearestSurface::NearestSurface(const TriangleMesh& mesh) {
     for (std::size_t k = 0; k < 3; ++k) edges.push_back(edge(t[k], t[(k + 1) % 3]));
   }
   std::ranges::sort(edges);
+  tree->rim_vertices.resize(mesh.vertices_mm.size());
   for (const auto& t : mesh.triangles) {
     std::array<bool, 3> rim{};
     for (std::size_t k = 0; k < 3; ++k) {
       const auto same = std::ranges::equal_range(edges, edge(t[(k + 1) % 3], t[(k + 2) % 3]));
       rim[k] = std::ranges::size(same) == 1;
+      if (!rim[k]) continue;
+      for (const std::uint32_t v : {t[(k + 1) % 3], t[(k + 2) % 3]}) tree->rim_vertices[v] = true;
     }
     tree->rims.push_back(rim);
   }
@@ -97,6 +101,11 @@ NearestPlace NearestSurface::nearest(const Eigen::Vector3d& point_mm) const {
   place.distance_mm = (point_mm - place.position_mm).norm();
   for (std::size_t k = 0; k < 3; ++k) {
     if (tree_->rims[index][k] && place.on_mesh.weights[k] < kOnEdge) place.on_rim = true;
+    // A triangle may touch the rim with one corner only.
+    if (place.on_mesh.weights[k] > 1.0 - kOnEdge &&
+        tree_->rim_vertices[tree_->mesh.triangles[index][k]]) {
+      place.on_rim = true;
+    }
   }
   return place;
 }

@@ -8,6 +8,7 @@
 #include "../support/meshes.hpp"
 #include "../support/run_program.hpp"
 #include "geometry/mesh_file.hpp"
+#include "models/scan/scan_surface.hpp"
 
 namespace endplate {
 namespace {
@@ -34,7 +35,7 @@ class ScannedCase {
         nlohmann::json{{"endplate_case", 1}, {"limb", {{"side", "left"}, {"pose", pose}}}}.dump());
     unit_ = scan::to_string(made.unit);
   }
-  test::ProgramRun run(std::vector<std::string> more) const {
+  test::ProgramRun run(const std::vector<std::string>& more) const {
     std::vector<std::string> arguments{"limb",          path("case.json"),  "--scan",
                                        path("arm.stl"), "--scan-landmarks", path("picks.csv")};
     arguments.insert(arguments.end(), more.begin(), more.end());

@@ -211,13 +211,18 @@ TEST_CASE("a scan of forearm and hand alone says where it ends", "[scan]") {
       whole.truth.humerus_to_scan.linear() * placed.frames.proximal(limb::Segment::humerus);
   geometry::TriangleMesh part{whole.mesh.vertices_mm, {}};
   for (const auto& t : whole.mesh.triangles) {
-    if (up.dot(mm * whole.mesh.vertices_mm[t[0]] - elbow) < 60.0) part.triangles.push_back(t);
+    const Eigen::Vector3d off = mm * whole.mesh.vertices_mm[t[0]] - elbow;
+    // The raised hand lies as high, but far off.
+    if (up.dot(off) < 70.0 || (off - up.dot(off) * up).norm() > 150.0) {
+      part.triangles.push_back(t);
+    }
   }
   REQUIRE(geometry::write_mesh_file(chain.folder().at("part.stl"), part).has_value());
   chain.request().surface = chain.folder().at("part.stl");
   std::vector<PickedLandmark> picked;
   for (const PickedLandmark& pick : whole.picked) {
-    if (up.dot(mm * pick.position - elbow) < 40.0) picked.push_back(pick);
+    const Eigen::Vector3d off = mm * pick.position - elbow;
+    if (up.dot(off) < 50.0 || (off - up.dot(off) * up).norm() > 150.0) picked.push_back(pick);
   }
   chain.pick(picked);
   const auto answer = answer_scan(limb::own_tables(), man(), chain.request());
