@@ -64,6 +64,27 @@ NerveLine nerve_line(const Atlas& atlas, std::size_t course, const SegmentFrames
   return line;
 }
 
+void follow_thumb(NerveLine& line, const SkinMesh& skin, const SegmentFrames& frames) {
+  constexpr double kHandFrom = -0.1;  // levels of the hand between which the thumb draws on it
+  constexpr double kHandTo = 0.6;
+  const auto in_hand = [&](const Vector3d& p) {
+    const double level = frames.from_limb(Segment::hand, p).fraction;
+    return level > kHandFrom && level < kHandTo;
+  };
+  std::vector<std::size_t> vertices;
+  for (std::size_t v = 0; v < skin.mesh.vertices_mm.size(); ++v) {
+    if (in_hand(skin.mesh.vertices_mm[v])) vertices.push_back(v);
+  }
+  if (vertices.empty()) return;
+  for (NervePlace& place : line.places) {
+    if (!in_hand(place.neutral_mm)) continue;
+    const std::size_t nearest = *std::ranges::min_element(vertices, {}, [&](std::size_t v) {
+      return (skin.mesh.vertices_mm[v] - place.neutral_mm).squaredNorm();
+    });
+    place.fingers.thumb = skin.fingers[nearest].thumb;
+  }
+}
+
 PosedNerves::PosedNerves(const LandmarkSet& landmarks, const BodyEnvelope& envelope,
                          const SegmentFrames& frames, const PosedSpace& space)
     : envelope_(envelope),
@@ -91,10 +112,13 @@ Vector3d PosedNerves::operator()(const NervePlace& place) const {
   for (std::size_t f = 0; f < place.fingers.share.size(); ++f) {
     const double share = place.fingers.share[f];
     if (share <= 0.0) continue;
-    p += share * space_.held(place.neutral_mm, static_cast<Finger>(f), place.least_pronation);
+    p += share * space_.held(place.neutral_mm, static_cast<Finger>(f), place.least_pronation,
+                             place.fingers.thumb);
     total += share;
   }
-  if (total <= 0.0) p = space_.held(place.neutral_mm, std::nullopt, place.least_pronation);
+  if (total <= 0.0) {
+    p = space_.held(place.neutral_mm, std::nullopt, place.least_pronation, place.fingers.thumb);
+  }
   if (place.in_deltoid > 0.0) {
     p += place.in_deltoid * (within_deltoid(place.neutral_mm) - p);
   }

@@ -43,6 +43,10 @@ struct NerveLine {
 NerveLine nerve_line(const Atlas& atlas, std::size_t course, const SegmentFrames& frames,
                      const BodyEnvelope& envelope, double step_mm);
 
+// Lets the places in the hand follow the thumb as the skin nearest to them does. `skin`: that of
+// the line's limb in the anatomical position.
+void follow_thumb(NerveLine& line, const SkinMesh& skin, const SegmentFrames& frames);
+
 // The nerves of one limb in one pose: carried by the flesh, and by the deltoid where they run in
 // it; under the skin and out of the bones. `envelope` and `space` must outlive it.
 class PosedNerves {

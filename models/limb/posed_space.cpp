@@ -195,11 +195,12 @@ Isometry3d PosedSpace::sided(const Isometry3d& moved) const {
 }
 
 Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tissue,
-                           double least_pronation) const {
+                           double least_pronation, double thumb) const {
   if (left_) p = mirrored(p);
   // The skin ends in a round top over the shoulder, which is the arm's.
   const double arm = tissue == Tissue::flesh ? 1.0 : share_of_arm(p);
   const double turned = std::max(share_of_pronation(p), least_pronation);
+  if (thumb > 0.0) p = thumb_.flesh(p, thumb);
   if (finger) {
     const auto& joints = fingers_[static_cast<std::size_t>(*finger)];
     for (std::size_t k = joints.size(); k-- > 0;) p = joints[k](p);
@@ -216,18 +217,17 @@ Vector3d PosedSpace::moved(Vector3d p, std::optional<Finger> finger, Tissue tiss
 }
 
 Vector3d PosedSpace::flesh(const Vector3d& neutral_mm, std::optional<Finger> finger) const {
-  return moved(neutral_mm, finger, Tissue::flesh, 0.0);
+  return moved(neutral_mm, finger, Tissue::flesh, 0.0, 0.0);
 }
 
 Vector3d PosedSpace::flesh_of_thumb(const Vector3d& neutral_mm, double share,
                                     std::optional<Finger> finger) const {
-  const Vector3d p = thumb_.flesh(left_ ? mirrored(neutral_mm) : neutral_mm, share);
-  return flesh(left_ ? mirrored(p) : p, finger);
+  return moved(neutral_mm, finger, Tissue::flesh, 0.0, share);
 }
 
 Vector3d PosedSpace::held(const Vector3d& neutral_mm, std::optional<Finger> finger,
-                          double least_pronation) const {
-  return moved(neutral_mm, finger, Tissue::nerve, least_pronation);
+                          double least_pronation, double thumb) const {
+  return moved(neutral_mm, finger, Tissue::nerve, least_pronation, thumb);
 }
 
 Eigen::Matrix3d PosedSpace::turn(const Vector3d& neutral_mm) const {

@@ -42,17 +42,18 @@ class PosedSpace {
                                  std::optional<Finger> finger = std::nullopt) const;
   // Nerve: as the flesh round it, so that it stays under the skin; but toward the plexus it goes
   // over from the humerus to the scapula. `least_pronation`: of the forearm's turn, the share that
-  // the place takes part in even where the flesh at its level would less.
+  // the place takes part in even where the flesh at its level would less. `thumb`: as the share of
+  // flesh_of_thumb.
   Eigen::Vector3d held(const Eigen::Vector3d& neutral_mm,
-                       std::optional<Finger> finger = std::nullopt,
-                       double least_pronation = 0.0) const;
+                       std::optional<Finger> finger = std::nullopt, double least_pronation = 0.0,
+                       double thumb = 0.0) const;
   // How the surroundings of a place of a nerve turn: that of its bone, without the folding.
   Eigen::Matrix3d turn(const Eigen::Vector3d& neutral_mm) const;
 
  private:
   enum class Tissue { flesh, nerve };
   Eigen::Vector3d moved(Eigen::Vector3d p, std::optional<Finger> finger, Tissue tissue,
-                        double least_pronation) const;
+                        double least_pronation, double thumb) const;
   // Of the arm's own movement, the share that a nerve's neutral place takes part in: none at the
   // cords of the plexus, all of it below the surgical neck.
   double share_of_arm(const Eigen::Vector3d& neutral_mm) const;

@@ -19,13 +19,16 @@ constexpr std::array<const char*, 4> kFingers{"index", "middle", "ring", "little
 constexpr std::size_t kEnough = 2000;  // pairs; all of one contact are alike
 constexpr int kHalvings = 8;           // of the range of a joint, to a degree
 
-enum class Part { arm, forearm, hand, index, middle, ring, little };
+enum class Part { arm, forearm, hand, index, middle, ring, little, thumb };
 bool is_finger(Part part) {
-  return part >= Part::index;
+  return part >= Part::index && part <= Part::little;
 }
 std::size_t finger_of(Part part) {
   return static_cast<std::size_t>(part) - static_cast<std::size_t>(Part::index);
 }
+
+// Skin that the thumb takes along by at least so much is the thumb.
+constexpr double kThumb = 0.9;
 
 // Of each triangle, by its first corner at rest. A finger is what lies beyond its middle joint: at
 // its root the web joins it to its neighbours and is stretched when one of them bends alone.
@@ -42,7 +45,9 @@ std::vector<Part> parts_of(const SkinMesh& skin, const SegmentFrames& frames,
     const auto& share = skin.fingers[t[0]].share;
     const auto f = static_cast<std::size_t>(std::ranges::max_element(share) - share.begin());
     const Eigen::Vector3d& p = skin.mesh.vertices_mm[t[0]];
-    if (share[f] > 0.0 && frames.from_limb(Segment::hand, p).fraction > middle_joint[f]) {
+    if (skin.fingers[t[0]].thumb >= kThumb) {
+      parts.push_back(Part::thumb);
+    } else if (share[f] > 0.0 && frames.from_limb(Segment::hand, p).fraction > middle_joint[f]) {
       parts.push_back(static_cast<Part>(static_cast<std::size_t>(Part::index) + f));
     } else if (frames.from_limb(Segment::humerus, p).fraction > 0.0) {
       parts.push_back(Part::arm);
@@ -54,14 +59,16 @@ std::vector<Part> parts_of(const SkinMesh& skin, const SegmentFrames& frames,
   return parts;
 }
 
-// What meets what: the elbow's doing, the fingers', or nobody's.
+// What meets what: the elbow's doing, the fingers', the thumb's, or nobody's.
 struct Meeting {
   std::optional<Part> arm_meets;  // the most distal part that does
   std::array<bool, 4> finger_meets_hand{};
+  bool thumb_meets = false;  // a finger, the hand or itself
   bool elsewhere = false;
 
   bool free() const {
-    return !arm_meets && !elsewhere && std::ranges::none_of(finger_meets_hand, std::identity());
+    return !arm_meets && !thumb_meets && !elsewhere &&
+           std::ranges::none_of(finger_meets_hand, std::identity());
   }
 };
 
@@ -78,6 +85,8 @@ class Judge {
       const auto [near, far] = std::minmax(parts_[a], parts_[b]);
       if (near == Part::arm && far != Part::arm) {
         meeting.arm_meets = std::max(meeting.arm_meets.value_or(far), far);
+      } else if (far == Part::thumb && near != Part::forearm) {
+        meeting.thumb_meets = true;
       } else if (is_finger(far) && near == Part::hand) {
         meeting.finger_meets_hand[finger_of(far)] = true;
       } else {
@@ -114,7 +123,13 @@ FingerPose scaled(const FingerPose& finger, double share) {
   return {share * finger.mcp_flexion, share * finger.pip_flexion, share * finger.dip_flexion};
 }
 
+ThumbPose scaled(const ThumbPose& thumb, double share) {
+  return {share * thumb.palmar_abduction, share * thumb.cmc_flexion, share * thumb.mcp_flexion,
+          share * thumb.ip_flexion};
+}
+
 std::string in_words(Part part) {
+  if (part == Part::thumb) return "the thumb";
   if (is_finger(part)) return fmt::format("the {} finger", kFingers[finger_of(part)]);
   return part == Part::arm ? "the arm" : part == Part::forearm ? "the forearm" : "the hand";
 }
@@ -143,6 +158,19 @@ ContactLimit limit_contact(const SkinMesh& skin, const SegmentFrames& frames,
         {fmt::format("the {} finger meets the hand: its joints are bent by {:.0f} % of what the "
                      "case gives",
                      kFingers[f], 100.0 * share)});
+    meeting = judge.at(limit.pose);
+  }
+  if (meeting.thumb_meets) {
+    Pose trial = limit.pose;
+    const double share = largest_free([&](double s) {
+      trial.thumb = scaled(pose.thumb, s);
+      return judge.at(trial).thumb_meets;
+    });
+    limit.pose.thumb = scaled(pose.thumb, share);
+    limit.contacts.push_back(
+        {fmt::format("the thumb meets the fingers or the hand: its joints are bent by {:.0f} % of "
+                     "what the case gives",
+                     100.0 * share)});
     meeting = judge.at(limit.pose);
   }
   if (meeting.arm_meets) {

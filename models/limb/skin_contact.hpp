@@ -3,7 +3,8 @@
 //
 // A legal angle of each joint may still drive the hand into the arm or a fingertip into the palm:
 // flesh stops there. The forearm, hand or fingers against the arm are laid to the elbow, which
-// gives way to the last whole degree; a finger against the hand to its three joints, in proportion.
+// gives way to the last whole degree; a finger against the hand to its three joints, in proportion;
+// the thumb against either to all of its own.
 #include <string>
 #include <vector>
 

@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <array>
+#include <memory>
 #include <optional>
 
 #include "case_input.hpp"
@@ -13,7 +14,9 @@
 #include "output/bed_views.hpp"
 #include "output/envelope.hpp"
 #include "output/pose_text.hpp"
+#include "output/scan_views.hpp"
 #include "output/text_table.hpp"
+#include "scan_input.hpp"
 
 namespace endplate::cli {
 namespace {
@@ -186,7 +189,8 @@ std::string nerves_text(const LimbAnswer& answer) {
   return table.to_string();
 }
 
-std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
+std::string text_of(const LimbAnswer& answer, const std::optional<scan::ScanAnswer>& scanned,
+                    const CommonOptions& options) {
   std::string text =
       fmt::format("{} LIMB: how big it is\n", answer.side == Side::right ? "RIGHT" : "LEFT");
   if (!answer.pose_deg.empty()) {
@@ -219,28 +223,36 @@ std::string text_of(const LimbAnswer& answer, const CommonOptions& options) {
         "nerves.\n\n",
         answer.sources.size(), answer.landmarks.size(), answer.nerves.size());
   }
+  if (scanned) text += scan_text(*scanned, options.quiet);
   for (const std::string& line : wrap(std::string(standing_caution()), 98)) text += line + '\n';
   return text;
 }
 
-Expected<Answer> run_limb(const CommonOptions& options) {
+Expected<Answer> run_limb(const CommonOptions& options, const ScanOptions& scan_options) {
   const auto package = evidence::DataPackage::read(options.datasets);
   if (!package) return std::unexpected(package.error());
   const auto tree = anatomy::NerveTree::from(*package);
   if (!tree) return std::unexpected(tree.error());
   const auto input = load_case(options, *package);
   if (!input) return std::unexpected(input.error());
+  const auto scanned = load_scan(scan_options, *package, input->limb);
+  if (!scanned) return std::unexpected(scanned.error());
   const auto answer = limb::answer_limb(*package, *tree, input->limb, input->operations,
                                         options.samples, options.seed);
   if (!answer) return std::unexpected(answer.error());
-  return Answer{document_of(*answer, options), text_of(*answer, options)};
+  Answer result{document_of(*answer, options), text_of(*answer, *scanned, options)};
+  if (*scanned) result.document["scan"] = scan_json(**scanned);
+  return result;
 }
 
 }  // namespace
 
 void register_limb(Registry& registry) {
-  registry.add_command("limb", "how big is this limb: segment lengths, girths, landmarks, nerves",
-                       true, run_limb);
+  auto options = std::make_shared<std::shared_ptr<const ScanOptions>>();
+  CLI::App* command = registry.add_command(
+      "limb", "how big is this limb: segment lengths, girths, landmarks, nerves", true,
+      [options](const CommonOptions& common) { return run_limb(common, **options); });
+  *options = add_scan_options(*command);
 }
 
 }  // namespace endplate::cli

@@ -65,6 +65,42 @@ TEST_CASE("smoothing trades distance at the landmarks for less bending", "[geome
   }
 }
 
+TEST_CASE("each landmark is met as its own smoothing says", "[geometry][warp]") {
+  const Points to = bent();
+  std::vector<double> each(to.size(), 50.0);
+  each[2] = 0.0;
+  for (const AffinePart affine : {AffinePart::free, AffinePart::identity}) {
+    const auto warp = ThinPlateSpline::fit(kFrom, to, each, affine);
+    REQUIRE(warp.has_value());
+    CHECK(((*warp)(kFrom[2]) - to[2]).norm() < 1e-9);
+    CHECK(((*warp)(kFrom[3]) - to[3]).norm() > 0.1);
+  }
+  const auto same = ThinPlateSpline::fit(kFrom, to, std::vector<double>(to.size(), 3.0));
+  const auto one = ThinPlateSpline::fit(kFrom, to, 3.0);
+  CHECK(((*same)(Eigen::Vector3d(9, 9, 9)) - (*one)(Eigen::Vector3d(9, 9, 9))).norm() == 0.0);
+  each.pop_back();
+  CHECK(ThinPlateSpline::fit(kFrom, to, each).error().what == "7 landmarks have 6 smoothings");
+}
+
+TEST_CASE("with the identity as affine part a shift is free and a turn is not",
+          "[geometry][warp]") {
+  Points shifted;
+  Points turned;
+  for (const auto& p : kFrom) {
+    shifted.emplace_back(p + Eigen::Vector3d(3, -5, 8));
+    turned.emplace_back(-p.z(), p.y(), p.x());
+  }
+  const std::vector<double> each(kFrom.size(), 20.0);
+  const auto shift = ThinPlateSpline::fit(kFrom, shifted, each, AffinePart::identity);
+  const Eigen::Vector3d far(700, -900, 300);
+  CHECK(((*shift)(far)-far - Eigen::Vector3d(3, -5, 8)).norm() < 1e-9);
+  const auto turn = ThinPlateSpline::fit(kFrom, turned, each, AffinePart::identity);
+  CHECK(((*turn)(kFrom[1]) - turned[1]).norm() > 1.0);
+  // Landmarks in one plane determine it all the same.
+  const Points flat{{0, 0, 0}, {100, 0, 0}, {0, 100, 0}};
+  CHECK(ThinPlateSpline::fit(flat, flat, {1, 1, 1}, AffinePart::identity).has_value());
+}
+
 TEST_CASE("the derivative is that of finite differences", "[geometry][warp]") {
   const auto warp = ThinPlateSpline::fit(kFrom, bent(), 2.0);
   const Eigen::Vector3d x(17, 133, 21);

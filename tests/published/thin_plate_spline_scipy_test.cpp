@@ -36,7 +36,11 @@ TEST_CASE("the thin-plate spline is that of SciPy", "[published][warp]") {
   // in and well beyond them.
   const Points from = scattered(generator, 40, {900, -400, 150}, {45, 330, 40});
   Points to = scattered(generator, 40, {-80, 60, 20}, {15, 15, 15});
-  for (std::size_t i = 0; i < to.size(); ++i) to[i] += from[i];
+  std::vector<double> each_mm;
+  for (std::size_t i = 0; i < to.size(); ++i) {
+    to[i] += from[i];
+    each_mm.push_back(i % 3 == 0 ? 0.0 : 7.0 * static_cast<double>(i));
+  }
   Points points = scattered(generator, 400, {900, -400, 150}, {90, 500, 90});
   points.insert(points.end(), from.begin(), from.end());
   const endplate::test::TestFolder folder;
@@ -44,7 +48,7 @@ TEST_CASE("the thin-plate spline is that of SciPy", "[published][warp]") {
     std::ofstream landmarks(folder.at("landmarks"));
     landmarks.precision(17);
     for (std::size_t i = 0; i < from.size(); ++i) {
-      landmarks << from[i].transpose() << ' ' << to[i].transpose() << '\n';
+      landmarks << from[i].transpose() << ' ' << to[i].transpose() << ' ' << each_mm[i] << '\n';
     }
     std::ofstream places(folder.at("points"));
     places.precision(17);
@@ -62,8 +66,14 @@ TEST_CASE("the thin-plate spline is that of SciPy", "[published][warp]") {
   }
   REQUIRE(status == 0);
   std::ifstream in(folder.at("out"));
-  for (const double smoothing_mm : {0.0, 0.5, 40.0}) {
-    const auto warp = ThinPlateSpline::fit(from, to, smoothing_mm);
+  const std::vector<std::pair<const char*, GeometryResult<ThinPlateSpline>>> warps{
+      {"0 mm", ThinPlateSpline::fit(from, to, 0.0)},
+      {"0.5 mm", ThinPlateSpline::fit(from, to, 0.5)},
+      {"40 mm", ThinPlateSpline::fit(from, to, 40.0)},
+      {"one a landmark", ThinPlateSpline::fit(from, to, each_mm)},
+      {"one a landmark, no affine part but a shift",
+       ThinPlateSpline::fit(from, to, each_mm, AffinePart::identity)}};
+  for (const auto& [smoothing, warp] : warps) {
     REQUIRE(warp.has_value());
     const Points ours = (*warp)(points);
     double largest_mm = 0.0;
@@ -72,7 +82,7 @@ TEST_CASE("the thin-plate spline is that of SciPy", "[published][warp]") {
       REQUIRE(in >> theirs.x() >> theirs.y() >> theirs.z());
       largest_mm = std::max(largest_mm, (p - theirs).norm());
     }
-    INFO("smoothing " << smoothing_mm << " mm, largest difference " << largest_mm << " mm");
+    INFO("smoothing " << smoothing << ", largest difference " << largest_mm << " mm");
     CHECK(largest_mm < 1e-9);
   }
 }
