@@ -16,7 +16,7 @@ namespace endplate::limb {
 
 // Subcutaneous nerves lie in the fat, not in the skin itself: at least so deep. Assumed: skin of
 // about 2 mm and half of a small nerve.
-inline constexpr double kLeastDepth_mm = 3.0;
+inline constexpr double kLeastDepth_mm = 3.5;
 // From a nerve's middle to the cortex it lies on, at the least: half of a small nerve. Assumed.
 inline constexpr double kLeastClearance_mm = 1.0;
 

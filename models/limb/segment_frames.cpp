@@ -19,6 +19,12 @@ constexpr double kForearmTo = 0.35;
 constexpr double kWristLevel = 0.95;
 constexpr double kHandLevel = 0.25;
 
+// Over the epicondyles the skin lies on bone, whose breadth the limb's breadth is; and it is not
+// thinner than the bones of forearm and wrist leave room for (bone_capsules.csv).
+constexpr double kElbow = 1.0;
+constexpr double kThinnestForearm = 0.85;
+constexpr double kThinnestWrist = 0.92;
+
 double blend(double from, double to, double t) {
   return std::lerp(from, to, std::clamp(t, 0.0, 1.0));
 }
@@ -26,15 +32,16 @@ double blend(double from, double to, double t) {
 }  // namespace
 
 double SkinGirths::at(Segment segment, double fraction) const {
-  const double elbow = 0.5 * (arm + forearm);
+  const double stoutest = std::max(forearm, kThinnestForearm);
+  const double over_wrist = std::max(wrist, kThinnestWrist);
   switch (segment) {
     case Segment::humerus:
-      return blend(elbow, arm, fraction / kArmLevel);
+      return blend(kElbow, arm, fraction / kArmLevel);
     case Segment::forearm:
-      if (fraction < kForearmTo) return blend(elbow, forearm, fraction / kForearmFrom);
-      return blend(forearm, wrist, (fraction - kForearmTo) / (kWristLevel - kForearmTo));
+      if (fraction < kForearmTo) return blend(kElbow, stoutest, fraction / kForearmFrom);
+      return blend(stoutest, over_wrist, (fraction - kForearmTo) / (kWristLevel - kForearmTo));
     case Segment::hand:
-      return blend(wrist, 1.0, fraction / kHandLevel);
+      return blend(over_wrist, 1.0, fraction / kHandLevel);
   }
   return 1.0;
 }

@@ -17,7 +17,10 @@ namespace {
 
 constexpr std::array<const char*, 4> kFingers{"index", "middle", "ring", "little"};
 constexpr std::size_t kEnough = 2000;  // pairs; all of one contact are alike
-constexpr int kHalvings = 8;           // of the range of a joint, to a degree
+// Half of what lies between the bones' axes where the flesh of a bent elbow folds, on the ledger
+// limb: bone of 11 mm in front of either axis and some flesh (assumed).
+constexpr double kElbowRoom_mm = 13.0;
+constexpr int kHalvings = 8;  // of the range of a joint, to a degree
 
 enum class Part { arm, forearm, hand, index, middle, ring, little, thumb };
 bool is_finger(Part part) {
@@ -140,8 +143,19 @@ ContactLimit limit_contact(const SkinMesh& skin, const SegmentFrames& frames,
                            const LimbJoints& joints, const Pose& pose) {
   ContactLimit limit{pose, {}, false};
   if (pose.is_neutral()) return limit;
+  // Where the elbow folds, bone and a little flesh of either side must find room.
+  const double room_mm = kElbowRoom_mm * frames.scale().breadth;
+  const double most = 2.0 * std::atan(joints.half_zone_mm("elbow", frames) / room_mm);
+  if (pose.elbow_flexion > most) {
+    const double held_deg = std::trunc(degrees(most));
+    limit.pose.elbow_flexion = held_deg * std::numbers::pi / 180.0;
+    limit.contacts.push_back(
+        fmt::format("arm and forearm leave the flesh between them no more room: the elbow is bent "
+                    "by {:.0f} degrees, not by {:.0f}",
+                    held_deg, degrees(pose.elbow_flexion)));
+  }
   const Judge judge(skin, frames, joints);
-  Meeting meeting = judge.at(pose);
+  Meeting meeting = judge.at(limit.pose);
   if (meeting.free()) return limit;
 
   // Fingers first: once they have given way they may no longer meet the arm.
@@ -175,11 +189,12 @@ ContactLimit limit_contact(const SkinMesh& skin, const SegmentFrames& frames,
   }
   if (meeting.arm_meets) {
     Pose trial = limit.pose;
+    const double most_flexed = limit.pose.elbow_flexion;
     const double share = largest_free([&](double s) {
-      trial.elbow_flexion = s * pose.elbow_flexion;
+      trial.elbow_flexion = s * most_flexed;
       return judge.at(trial).arm_meets.has_value();
     });
-    const double held_deg = std::trunc(degrees(share * pose.elbow_flexion));
+    const double held_deg = std::trunc(degrees(share * most_flexed));
     limit.pose.elbow_flexion = held_deg * std::numbers::pi / 180.0;
     limit.contacts.push_back(
         {fmt::format("{} meets the arm: the elbow is bent by {:.0f} degrees, not by {:.0f}",

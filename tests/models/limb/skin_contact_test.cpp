@@ -41,18 +41,26 @@ TEST_CASE("a pose in which nothing meets is left as it is", "[limb][skin]") {
   }
 }
 
-TEST_CASE("the elbow stops where the forearm meets the arm", "[limb][skin]") {
-  const std::map<std::string, double> asked{{"elbow_flexion_deg", 158.0},
-                                            {"forearm_pronation_deg", 181.0},
-                                            {"wrist_extension_deg", -53.0},
+TEST_CASE("the elbow stops where flesh and bone have no more room", "[limb][skin]") {
+  const ContactLimit found = limit({{"elbow_flexion_deg", 158.0}});
+  REQUIRE(found.contacts.size() == 1);
+  CHECK(found.contacts[0].find("the elbow is bent by 144 degrees, not by 158") !=
+        std::string::npos);
+  CHECK_FALSE(crosses(found.pose));
+}
+
+TEST_CASE("the elbow stops where the thumb meets the arm", "[limb][skin]") {
+  const std::map<std::string, double> asked{{"elbow_flexion_deg", 143.0},
+                                            {"forearm_pronation_deg", 60.0},
+                                            {"wrist_extension_deg", -80.0},
                                             {"fingers_flexion_deg", 43.0}};
   REQUIRE(crosses(pose_from(asked)));
   const ContactLimit found = limit(asked);
   REQUIRE(found.contacts.size() == 1);
-  CHECK(found.contacts[0].starts_with("the forearm meets the arm: the elbow is bent by 15"));
+  CHECK(found.contacts[0].starts_with("the thumb meets the arm: the elbow is bent by 13"));
   CHECK_FALSE(found.crosses_elsewhere);
   CHECK_FALSE(crosses(found.pose));
-  CHECK(found.pose.elbow_flexion > 140.0 * std::numbers::pi / 180.0);
+  CHECK(found.pose.elbow_flexion > 130.0 * std::numbers::pi / 180.0);
   CHECK(found.pose.wrist_extension == pose_from(asked).wrist_extension);
   // Two degrees more and they do meet.
   Pose more = found.pose;
