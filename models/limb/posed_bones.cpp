@@ -29,7 +29,11 @@ PosedBones::PosedBones(const BodyEnvelope& envelope, const SegmentFrames& frames
     const Vector3d along = moved * frames.to_limb(capsule.segment, capsule.to) - from;
     const double square = along.squaredNorm();
     capsules_.push_back({from, along, square > 0.0 ? 1.0 / square : 0.0,
-                         frames.scale().breadth * capsule.radius_mm});
+                         frames.scale().breadth * capsule.radius_mm, Vector3d::Zero()});
+    // The ulnar nerve passes on the radial side of the pisiform, not over it.
+    if (capsule.bone == "pisiform") {
+      capsules_.back().way_out = moved.linear() * frames.lateral(Segment::hand);
+    }
   }
 }
 
@@ -56,8 +60,12 @@ Vector3d PosedBones::outside(const Vector3d& posed_mm, double clearance_mm) cons
       const double wanted = capsule.radius_mm + clearance_mm;
       const double square = away.squaredNorm();
       if (square >= wanted * wanted || square == 0.0) continue;
-      const double distance = std::sqrt(square);
-      p += (wanted - distance) / distance * away;
+      const double along = away.dot(capsule.way_out);
+      if (capsule.way_out.isZero()) {
+        p += (wanted / std::sqrt(square) - 1.0) * away;
+      } else {
+        p += (std::sqrt(along * along + wanted * wanted - square) - along) * capsule.way_out;
+      }
       moved = true;
     }
     if (!moved) break;

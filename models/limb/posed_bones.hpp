@@ -26,6 +26,8 @@ class PosedBones {
     Eigen::Vector3d along_mm;  // to the other end
     double per_square = 0.0;   // 1 over its squared length; 0 for a sphere
     double radius_mm = 0.0;
+    // Where nerves give way to this bone, unit; zero: to the nearest side.
+    Eigen::Vector3d way_out = Eigen::Vector3d::Zero();
   };
   static Eigen::Vector3d from_axis(const Capsule& capsule, const Eigen::Vector3d& p);
 

@@ -22,15 +22,12 @@ const std::array<const char*, kAngles> kAngleKeys{
     "wrist_ulnar_deviation_deg", "fingers_flexion_deg"};
 
 Prior prior_of(const limb::LimbSize& size, const std::map<std::string, double>& pose_deg) {
-  const auto as_vector = [](const limb::SegmentScale& scale) {
-    return Eigen::Vector4d(scale.arm, scale.forearm, scale.hand, scale.breadth);
-  };
   Prior prior;
-  prior.scale_mean = as_vector(size.mean_scale());
-  prior.scale_covariance = kTape * kTape * Eigen::Matrix4d::Identity();
+  prior.size_mean = sizes_of(size.mean_scale());
+  prior.size_covariance = kTape * kTape * Eigen::Matrix<double, kSizes, kSizes>::Identity();
   for (const limb::SizedLimb& limb : size.sample(kSamples, kSeed)) {
-    const Eigen::Vector4d off = as_vector(limb.scale) - prior.scale_mean;
-    prior.scale_covariance += off * off.transpose() / kSamples;
+    const Sizes off = sizes_of(limb.scale) - prior.size_mean;
+    prior.size_covariance += off * off.transpose() / kSamples;
   }
   prior.angle_mean = angles_of(limb::pose_from(pose_deg));
   for (int k = 0; k < kAngles; ++k) {

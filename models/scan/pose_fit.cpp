@@ -33,11 +33,11 @@ class Residuals {
         landmarks_(landmarks),
         planes_(planes),
         start_(start),
-        scale_root_(prior.scale_covariance) {}
+        size_root_(prior.size_covariance) {}
 
   int inputs() const { return kUnknowns; }
   int values() const {
-    return static_cast<int>(3 * landmarks_.size() + planes_.size()) + 4 + kAngles;
+    return static_cast<int>(3 * landmarks_.size() + planes_.size()) + kSizes + kAngles;
   }
 
   int operator()(const VectorXd& x, VectorXd& f) const {
@@ -55,9 +55,7 @@ class Residuals {
     for (const TouchedPlane& plane : planes_) {
       f[row++] = plane.normal.dot(skin[plane.vertex] - plane.place_mm) / plane.sd_mm;
     }
-    const Eigen::Vector4d scale(state.scale.arm, state.scale.forearm, state.scale.hand,
-                                state.scale.breadth);
-    f.segment<4>(row) = scale_root_.matrixL().solve(scale - prior_.scale_mean);
+    f.segment<kSizes>(row) = size_root_.matrixL().solve(sizes_of(state.scale) - prior_.size_mean);
     f.tail<kAngles>() = (angles_of(state.pose) - prior_.angle_mean).cwiseQuotient(prior_.angle_sd);
     return 0;
   }
@@ -85,7 +83,7 @@ class Residuals {
   const std::vector<SeenLandmark>& landmarks_;
   const std::vector<TouchedPlane>& planes_;
   const LimbState& start_;
-  Eigen::LLT<Eigen::Matrix4d> scale_root_;
+  Eigen::LLT<Eigen::Matrix<double, kSizes, kSizes>> size_root_;
 };
 
 }  // namespace
@@ -120,8 +118,7 @@ LimbState moved(const LimbState& state, const Unknowns& by, const Vector3d& cent
   const Eigen::AngleAxisd rotation(angle, angle > 0.0 ? Vector3d(turn / angle) : Vector3d::UnitX());
   result.humerus_to_scan = Eigen::Translation3d(centre_mm + by.segment<3>(3)) * rotation *
                            Eigen::Translation3d(-centre_mm) * state.humerus_to_scan;
-  result.scale = {state.scale.arm + by[6], state.scale.forearm + by[7], state.scale.hand + by[8],
-                  state.scale.breadth + by[9]};
+  result.scale = scale_of(sizes_of(state.scale) + by.segment<kSizes>(6));
   // The thumb keeps what was said of it: it has no angle here.
   result.pose = pose_of(angles_of(state.pose) + by.tail<kAngles>());
   result.pose.thumb = state.pose.thumb;

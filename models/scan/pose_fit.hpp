@@ -12,9 +12,9 @@
 namespace endplate::scan {
 
 // The unknowns, in this order: a turn of the limb about a centre (3, radians, in the scan's frame),
-// a shift (3, mm), the four measures of SegmentScale, and kAngles.
+// a shift (3, mm), kSizes and kAngles.
 inline constexpr int kAngles = 8;  // shoulder 3, elbow, forearm, wrist 2, fist
-inline constexpr int kUnknowns = 6 + 4 + kAngles;
+inline constexpr int kUnknowns = 6 + kSizes + kAngles;
 using Unknowns = Eigen::Matrix<double, kUnknowns, 1>;
 using Angles = Eigen::Matrix<double, kAngles, 1>;  // radians
 
@@ -24,8 +24,10 @@ Angles angles_of(const limb::Pose& pose);
 limb::Pose pose_of(const Angles& angles);
 
 struct Prior {
-  Eigen::Vector4d scale_mean = Eigen::Vector4d::Ones();  // arm, forearm, hand, breadth
-  Eigen::Matrix4d scale_covariance = 0.01 * Eigen::Matrix4d::Identity();  // positive definite
+  Sizes size_mean = Sizes::Ones();
+  // Positive definite.
+  Eigen::Matrix<double, kSizes, kSizes> size_covariance =
+      0.01 * Eigen::Matrix<double, kSizes, kSizes>::Identity();
   Angles angle_mean = Angles::Zero();
   Angles angle_sd = Angles::Constant(0.1);  // > 0
 };

@@ -59,8 +59,7 @@ ScanFitter::ScanFitter(const StandardLimb& limb, const geometry::NearestSurface&
     : limb_(&limb),
       surface_(&surface),
       prior_(std::move(prior)),
-      skin_(limb, {prior_.scale_mean[0], prior_.scale_mean[1], prior_.scale_mean[2],
-                   prior_.scale_mean[3]}),
+      skin_(limb, scale_of(prior_.size_mean)),
       spread_(spread_vertices(limb, kVertices)) {}
 
 Vector3d ScanFitter::on_skin_mm(const Vector3d& bone_mm, const Points& skin_mm) const {
@@ -100,8 +99,7 @@ Expected<LimbState> ScanFitter::start_of(const std::vector<Pick>& picks) const {
         fmt::format("{} landmarks are picked, {} are needed", picks.size(), kLeastLandmarks))));
   }
   LimbState start;
-  start.scale = {prior_.scale_mean[0], prior_.scale_mean[1], prior_.scale_mean[2],
-                 prior_.scale_mean[3]};
+  start.scale = scale_of(prior_.size_mean);
   start.pose = pose_of(prior_.angle_mean);
   Points seen;
   for (const Pick& pick : picks) seen.push_back(pick.position_mm);

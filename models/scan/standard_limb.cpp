@@ -16,8 +16,6 @@ using Eigen::Vector3d;
 using limb::SegmentScale;
 
 constexpr int kFineness = 1;
-constexpr double SegmentScale::*kScales[]{&SegmentScale::arm, &SegmentScale::forearm,
-                                          &SegmentScale::hand, &SegmentScale::breadth};
 
 }  // namespace
 
@@ -83,13 +81,24 @@ std::vector<Vector3d> StandardLimb::nerve_points_mm(const LimbState& state) cons
   return points;
 }
 
+Sizes sizes_of(const SegmentScale& scale) {
+  Sizes sizes;
+  sizes << scale.arm, scale.forearm, scale.hand, scale.breadth, scale.skin.arm, scale.skin.forearm,
+      scale.skin.wrist;
+  return sizes;
+}
+
+SegmentScale scale_of(const Sizes& sizes) {
+  return {sizes[0], sizes[1], sizes[2], sizes[3], {sizes[4], sizes[5], sizes[6]}};
+}
+
 SkinModel::SkinModel(const StandardLimb& limb, const SegmentScale& near)
-    : near_(near), skin_(limb.skin(near)) {
+    : near_(sizes_of(near)), skin_(limb.skin(near)) {
   constexpr double kStep = 0.02;
   for (std::size_t k = 0; k < slopes_.size(); ++k) {
-    SegmentScale other = near;
-    other.*kScales[k] += kStep;
-    const limb::SkinMesh moved = limb.skin(other);
+    Sizes other = near_;
+    other[static_cast<Eigen::Index>(k)] += kStep;
+    const limb::SkinMesh moved = limb.skin(scale_of(other));
     for (std::size_t i = 0; i < size(); ++i) {
       slopes_[k].emplace_back((moved.mesh.vertices_mm[i] - skin_.mesh.vertices_mm[i]) / kStep);
     }
@@ -100,8 +109,9 @@ std::vector<Vector3d> SkinModel::placed_mm(const PlacedLimb& limb) const {
   limb::SkinMesh sized;
   sized.mesh.vertices_mm = skin_.mesh.vertices_mm;
   sized.fingers = skin_.fingers;
+  const Sizes more_of = sizes_of(limb.frames.scale()) - near_;
   for (std::size_t k = 0; k < slopes_.size(); ++k) {
-    const double more = limb.frames.scale().*kScales[k] - near_.*kScales[k];
+    const double more = more_of[static_cast<Eigen::Index>(k)];
     if (more == 0.0) continue;
     for (std::size_t i = 0; i < size(); ++i) sized.mesh.vertices_mm[i] += more * slopes_[k][i];
   }

@@ -23,6 +23,13 @@
 
 namespace endplate::scan {
 
+// A size as numbers: arm, forearm, hand, breadth, and the girths of arm, forearm and wrist beyond
+// it.
+inline constexpr int kSizes = 7;
+using Sizes = Eigen::Matrix<double, kSizes, 1>;
+Sizes sizes_of(const limb::SegmentScale& scale);
+limb::SegmentScale scale_of(const Sizes& sizes);
+
 // One limb in the frame of a scan, mm.
 struct LimbState {
   limb::SegmentScale scale;
@@ -89,9 +96,9 @@ class SkinModel {
  private:
   SkinModel() = default;
 
-  limb::SegmentScale near_;
-  limb::SkinMesh skin_;                                 // without triangles for a sample
-  std::array<std::vector<Eigen::Vector3d>, 4> slopes_;  // by arm, forearm, hand and breadth
+  Sizes near_ = Sizes::Ones();
+  limb::SkinMesh skin_;  // without triangles for a sample
+  std::array<std::vector<Eigen::Vector3d>, kSizes> slopes_;
 };
 
 // Vertices as far from one another as can be, the first ones farthest, on the ledger limb. All when

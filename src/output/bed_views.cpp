@@ -15,8 +15,9 @@ std::string whole(double value) {
   return fmt::format("{:.0f}", rounded == 0.0 ? 0.0 : rounded);
 }
 
-std::string range(const limb::Scattered& s, double factor) {
-  return fmt::format("{} to {}", whole(factor * s.low), whole(factor * s.high));
+std::string tenth(double value) {
+  const double rounded = std::round(10.0 * value) / 10.0;
+  return fmt::format("{:.1f}", rounded == 0.0 ? 0.0 : rounded);
 }
 
 Json scattered_json(const limb::Scattered& s) {
@@ -46,9 +47,9 @@ Json beds_json(const std::vector<limb::BedAnswer>& beds) {
 std::string beds_text(const std::vector<limb::BedAnswer>& beds) {
   if (beds.empty()) return "";
   using Align = TextTable::Align;
-  TextTable table({{"nerve in its bed", Align::left},
+  TextTable table({{"nerve", Align::left},
                    {"at", Align::left},
-                   {"slides distally mm", Align::right},
+                   {"slides mm", Align::right},
                    {"90 in 100, mm", Align::left},
                    {"strain %", Align::right},
                    {"90 in 100, %", Align::left}});
@@ -56,8 +57,11 @@ std::string beds_text(const std::vector<limb::BedAnswer>& beds) {
     bool first = true;
     for (const limb::StationMotion& station : bed.stations) {
       table.add_row({first ? bed.nerve : "", station.place, whole(station.excursion_mm.value),
-                     range(station.excursion_mm, 1.0), whole(100.0 * station.strain.value),
-                     range(station.strain, 100.0)});
+                     fmt::format("{} to {}", whole(station.excursion_mm.low),
+                                 whole(station.excursion_mm.high)),
+                     tenth(100.0 * station.strain.value),
+                     fmt::format("{} to {}", tenth(100.0 * station.strain.low),
+                                 tenth(100.0 * station.strain.high))});
       first = false;
     }
   }
@@ -68,8 +72,8 @@ std::string beds_text(const std::vector<limb::BedAnswer>& beds) {
                         bed.lengthening_mm < 0.0 ? "shorter" : "longer");
   }
   return text +
-         "Against the anatomical position; a minus sign is toward the shoulder, or a slack nerve.\n"
-         "A nerve held by scar strains more.\n";
+         "Slides toward the hand, against the anatomical position; a minus sign is toward the "
+         "shoulder,\nor a slack nerve. A nerve held by scar strains more.\n";
 }
 
 }  // namespace endplate::cli

@@ -183,12 +183,18 @@ TEST_CASE("limb in a pose moves landmarks, frames and courses, not sizes", "[cli
         1e-9);
   CHECK(landmark(bent, "radial styloid").x() > 200.0);
   CHECK(std::abs(landmark(bent, "radial styloid").y()) < 60.0);
+  REQUIRE(bent["beds"].size() == 3);
+  CHECK(bent["beds"][1]["nerve"] == "ulnar nerve");
+  CHECK(bent["beds"][1]["lengthening_mm"].get<double>() > 5.0);
+  CHECK(bent["beds"][1]["places"][2]["excursion_mm"]["p05"].get<double>() > 0.0);
+  CHECK_FALSE(rest.contains("beds"));
   REQUIRE(bent["bone_frames"].size() == 4);
   CHECK(bent["bone_frames"][0]["proximal"][1].get<double>() == Approx(1.0));
   CHECK(bent["bone_frames"][1]["proximal"][0].get<double>() < -0.9);
   for (const auto& nerve : bent["nerves"]) {
-    CHECK(nerve["strain"].is_null());
+    if (nerve["nerve"] == "ulnar nerve") CHECK(nerve["strain"].get<double>() > 0.001);
     if (nerve["nerve"] != "median nerve") continue;
+    CHECK(nerve["strain"].get<double>() < -0.001);  // in front of the joint: slack
     REQUIRE(nerve["path_mm"].size() > 30);
     CHECK(nerve["path_mm"].back()[0].get<double>() > 200.0);
   }

@@ -48,7 +48,7 @@ TEST_CASE("At rest a nerve's line is its course, but for what lay too near the s
           bones.clearance_mm(fitted) >= kLeastClearance_mm) {
         CHECK((posed[i] - fitted).norm() < 1e-9);
       } else {
-        CHECK((posed[i] - fitted).norm() < 3.5);
+        CHECK((posed[i] - fitted).norm() < kLeastDepth_mm + 0.5);
       }
       CHECK(bones.clearance_mm(posed[i]) >= kLeastClearance_mm - 1e-6);
     }

