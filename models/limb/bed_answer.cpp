@@ -28,11 +28,16 @@ constexpr std::array<Station, 5> kStations{
      {"middle of the forearm", Segment::forearm, 0.5, 0.0},
      {"just above the wrist crease", Segment::forearm, 0.95, 0.0}}};
 
-Scattered scattered(double value, double scatter) {
+Summary scattered(double value, double scatter) {
   const double factor = std::exp(kNineInTen * scatter);
-  const double less = value / factor;
-  const double more = value * factor;
-  return {value, std::min(less, more), std::max(less, more)};
+  const double mean = value * std::exp(0.5 * scatter * scatter);
+  Summary summary;
+  summary.mean = mean;
+  summary.sd = std::abs(mean) * std::sqrt(std::expm1(scatter * scatter));
+  summary.p05 = std::min(value / factor, value * factor);
+  summary.p50 = value;
+  summary.p95 = std::max(value / factor, value * factor);
+  return summary;
 }
 
 }  // namespace
@@ -73,9 +78,8 @@ Expected<PosedBeds> PosedBeds::from(const evidence::DataPackage& package, const 
   return result;
 }
 
-double PosedBeds::strain_of(const std::vector<Eigen::Vector3d>& neutral_mm,
-                            const std::vector<Eigen::Vector3d>& posed_mm) const {
-  if (neutral_mm.size() < 2) return 0.0;
+std::optional<double> PosedBeds::strain_of(const std::vector<Eigen::Vector3d>& neutral_mm) const {
+  if (neutral_mm.size() < 2) return std::nullopt;
   const auto nearest = [](const NerveBed& bed, const Eigen::Vector3d& p) {
     const auto& way = bed.rest_way_mm();
     const auto found =
@@ -98,13 +102,7 @@ double PosedBeds::strain_of(const std::vector<Eigen::Vector3d>& neutral_mm,
     const auto place = [&](std::size_t i) { return moved.arc_mm[i] + moved.slide.slide_mm[i]; };
     return (place(to) - place(from)) / (bed.rest_mm()[to] - bed.rest_mm()[from]) - 1.0;
   }
-  const auto length = [](const std::vector<Eigen::Vector3d>& way) {
-    double sum = 0.0;
-    for (std::size_t i = 1; i < way.size(); ++i) sum += (way[i] - way[i - 1]).norm();
-    return sum;
-  };
-  const double rest = length(neutral_mm);
-  return rest > 0.0 ? length(posed_mm) / rest - 1.0 : 0.0;
+  return std::nullopt;
 }
 
 }  // namespace endplate::limb

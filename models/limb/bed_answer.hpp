@@ -1,10 +1,12 @@
 #pragma once
 // What a pose does to the great nerves: length of the bed, slide and strain at named places.
 #include <Eigen/Core>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "models/core/error.hpp"
+#include "models/core/summary.hpp"
 #include "models/evidence/data_package.hpp"
 #include "models/limb/atlas.hpp"
 #include "models/limb/body_envelope.hpp"
@@ -15,17 +17,11 @@
 
 namespace endplate::limb {
 
-// A value between 90 % limits: published movements scatter by a factor about the model's.
-struct Scattered {
-  double value = 0.0;
-  double low = 0.0;
-  double high = 0.0;
-};
-
+// Published movements scatter by a factor about the model's: both are lognormal, of one sign.
 struct StationMotion {
-  std::string place;       // "wrist, just above the crease"
-  Scattered excursion_mm;  // toward the hand, against the bone beside it and the neutral pose
-  Scattered strain;        // of the nerve, as a fraction; negative is slack
+  std::string place;     // "just above the wrist crease"
+  Summary excursion_mm;  // toward the hand, against the bone beside it and the neutral pose
+  Summary strain;        // of the nerve, as a fraction; negative is slack
 };
 
 struct BedAnswer {
@@ -46,10 +42,9 @@ class PosedBeds {
 
   const std::vector<BedAnswer>& answers() const { return answers_; }
 
-  // Mean strain of a nerve that runs along `neutral_mm` at rest and `posed_mm` in the pose: with
-  // the slide where it lies in one of the beds, else as if fixed at both ends.
-  double strain_of(const std::vector<Eigen::Vector3d>& neutral_mm,
-                   const std::vector<Eigen::Vector3d>& posed_mm) const;
+  // Mean strain of a nerve that runs along `neutral_mm` at rest, with its slide; nothing where it
+  // lies in none of the beds, for what holds it is not modelled.
+  std::optional<double> strain_of(const std::vector<Eigen::Vector3d>& neutral_mm) const;
 
  private:
   std::vector<NerveBed> beds_;

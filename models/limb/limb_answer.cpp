@@ -99,7 +99,7 @@ void add_nerves(const CaseLimb& case_limb, const anatomy::NerveTree& tree,
     if (answer.pose_deg.empty()) {
       nerve.strain = 0.0;
     } else if (!nerve.path_mm.empty() && !(transposition && nerve.nerve == "ulnar nerve")) {
-      nerve.strain = beds.strain_of(neutral_mm, nerve.path_mm);
+      nerve.strain = beds.strain_of(neutral_mm);
     }
     answer.nerves.push_back(std::move(nerve));
   }
@@ -164,8 +164,9 @@ Expected<LimbAnswer> answer_limb(const evidence::DataPackage& package,
         "reckoned, so every strain is 0.");
   } else {
     answer.assumptions.emplace_back(
-        "Lengths, breadths and girths are those of the anatomical position; a nerve keeps its "
-        "length in every pose.");
+        "Lengths, breadths and girths are those of the anatomical position, the nerves' lengths "
+        "too. Strain is reckoned for the nerves whose bed is modelled, from the neck to a "
+        "fingertip.");
   }
   answer.assumptions.emplace_back(
       "Landmarks are assumed: placed by textbook anatomy and the spacing of published distances.");

@@ -44,8 +44,7 @@ struct PlacedLandmark {
 struct NerveLength {
   std::string nerve;
   Summary length_mm;
-  // Mean over the nerve, against the neutral pose; nothing where the model knows no way of it in
-  // another pose.
+  // Mean over the nerve, against the neutral pose; nothing where the model holds no bed of it.
   std::optional<double> strain;
   // Where it runs on the mean limb in the pose, in steps of at most 10 mm; empty where the model
   // knows no more than its length.

@@ -5,15 +5,16 @@
 #include <string>
 
 #include "geometry/smooth_step.hpp"
+#include "geometry/turn_about.hpp"
 
 namespace endplate::limb {
 namespace {
 
-using Eigen::AngleAxisd;
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
 using geometry::JointBend;
 using geometry::smooth_step;
+using geometry::turn_about;
 
 // Of every three degrees of elevation two are the humerus's against the scapula, one the scapula's
 // against the chest (common practice, Inman 1944 recalled); half of that at the clavicle's sternal
@@ -26,10 +27,6 @@ constexpr double kSternoclavicular = 0.5;
 // space.
 constexpr double kWithScapula = 0.98;
 constexpr double kWithHumerus = 0.80;
-
-Isometry3d turn_about(const Vector3d& centre, const Vector3d& axis, double angle) {
-  return Eigen::Translation3d(centre) * AngleAxisd(angle, axis) * Eigen::Translation3d(-centre);
-}
 
 Vector3d mirrored(const Vector3d& p) {
   return {p.x(), p.y(), -p.z()};

@@ -1,19 +1,16 @@
 #include "models/limb/thumb_bend.hpp"
 
 #include "geometry/smooth_step.hpp"
+#include "geometry/turn_about.hpp"
 
 namespace endplate::limb {
 namespace {
 
-using Eigen::AngleAxisd;
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
 using geometry::JointBend;
 using geometry::smooth_step;
-
-Isometry3d turn_about(const Vector3d& centre, const Vector3d& axis, double angle) {
-  return Eigen::Translation3d(centre) * AngleAxisd(angle, axis) * Eigen::Translation3d(-centre);
-}
+using geometry::turn_about;
 
 // The thumb of the anatomical position is one straight line from its root to its tip. It stands
 // across the fingers, its nail to the radial side (common practice): it flexes in the plane of the

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "output/envelope.hpp"
 #include "output/text_table.hpp"
 
 namespace endplate::cli {
@@ -20,10 +21,6 @@ std::string tenth(double value) {
   return fmt::format("{:.1f}", rounded == 0.0 ? 0.0 : rounded);
 }
 
-Json scattered_json(const limb::Scattered& s) {
-  return {{"p50", s.value}, {"p05", s.low}, {"p95", s.high}};
-}
-
 }  // namespace
 
 Json beds_json(const std::vector<limb::BedAnswer>& beds) {
@@ -32,8 +29,8 @@ Json beds_json(const std::vector<limb::BedAnswer>& beds) {
     Json places = Json::array();
     for (const limb::StationMotion& station : bed.stations) {
       places.push_back({{"place", station.place},
-                        {"excursion_mm", scattered_json(station.excursion_mm)},
-                        {"strain", scattered_json(station.strain)}});
+                        {"excursion_mm", to_json(station.excursion_mm)},
+                        {"strain", to_json(station.strain)}});
     }
     list.push_back({{"nerve", bed.nerve},
                     {"bed_length_mm", bed.bed_mm},
@@ -56,12 +53,12 @@ std::string beds_text(const std::vector<limb::BedAnswer>& beds) {
   for (const limb::BedAnswer& bed : beds) {
     bool first = true;
     for (const limb::StationMotion& station : bed.stations) {
-      table.add_row({first ? bed.nerve : "", station.place, whole(station.excursion_mm.value),
-                     fmt::format("{} to {}", whole(station.excursion_mm.low),
-                                 whole(station.excursion_mm.high)),
-                     tenth(100.0 * station.strain.value),
-                     fmt::format("{} to {}", tenth(100.0 * station.strain.low),
-                                 tenth(100.0 * station.strain.high))});
+      table.add_row({first ? bed.nerve : "", station.place, whole(station.excursion_mm.p50),
+                     fmt::format("{} to {}", whole(station.excursion_mm.p05),
+                                 whole(station.excursion_mm.p95)),
+                     tenth(100.0 * station.strain.p50),
+                     fmt::format("{} to {}", tenth(100.0 * station.strain.p05),
+                                 tenth(100.0 * station.strain.p95))});
       first = false;
     }
   }

@@ -81,14 +81,14 @@ TEST_CASE("Beds answer for places from the armpit to the wrist, each between lim
     CHECK(answer.stations.size() == 5);
     CHECK_FALSE((answer.nerve != "radial nerve" && answer.sources.empty()));
     for (const StationMotion& station : answer.stations) {
-      CHECK(station.excursion_mm.low <= station.excursion_mm.value);
-      CHECK(station.excursion_mm.value <= station.excursion_mm.high);
+      CHECK(station.excursion_mm.p05 <= station.excursion_mm.p50);
+      CHECK(station.excursion_mm.p50 <= station.excursion_mm.p95);
     }
   }
   // Wrist extension draws the median nerve toward the hand, and elbow flexion the ulnar nerve.
-  CHECK(answers.at(0).stations.back().excursion_mm.value > 3.0);
-  CHECK(answers.at(1).stations[2].excursion_mm.low > 1.0);
-  CHECK(answers.at(1).stations[2].strain.value > 0.01);
+  CHECK(answers.at(0).stations.back().excursion_mm.p50 > 3.0);
+  CHECK(answers.at(1).stations[2].excursion_mm.p05 > 1.0);
+  CHECK(answers.at(1).stations[2].strain.p50 > 0.01);
 }
 
 // Common practice: elbow flexion tightens the ulnar nerve and eases median and radial.
