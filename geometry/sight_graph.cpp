@@ -11,11 +11,13 @@ namespace endplate::geometry {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
-// How far a vertex looks, in mean lengths of the edges about it. With the two other settings found
-// by trial on an arm of 20,000 vertices: 3 doubles the error and halves the work of preparing.
-constexpr double kRadiusInEdges = 4.0;
-// An arc is spared when two others together are longer by less than this share.
-constexpr double kSparedShare = 0.0005;
+// How far a vertex looks, in mean lengths of the edges about it; found by trial, as the two below.
+// docs/surface-distance.md shows what less costs.
+constexpr double kRadiusInEdges = 6.0;
+// An arc is spared when two others together are longer by less than this share...
+constexpr float kSparedShare = 0.004F;
+// ...and bend so slightly where they meet that the second one is surely followed.
+constexpr float kSparedBend_rad = 0.13F;
 constexpr std::uint32_t kMostArcs = 0xffff;  // what an ArcRange can hold
 
 struct RawArc {
@@ -38,36 +40,14 @@ std::vector<float> radii(const FlatFaces& faces, double in_edges) {
   return radius_mm;
 }
 
-// Drops a vertex that is nearly behind another one: going by that one is hardly longer. All are
-// seen from one vertex and none is passed over twice.
-void spare(std::vector<SeenVertex>& seen, double whole_rad) {
-  std::ranges::sort(seen, {}, &SeenVertex::distance_mm);
-  std::vector<SeenVertex> kept;
-  for (const SeenVertex& far : seen) {
-    const bool replaced = std::ranges::any_of(kept, [&](const SeenVertex& near) {
-      if (near.vertex == far.vertex) return true;
-      const double between = std::abs(far.leaving_rad - near.leaving_rad);
-      const double turn = std::min(between, std::abs(whole_rad - between));
-      // How much longer the way by the near one is, for a slight turn.
-      const double rest = far.distance_mm - near.distance_mm;
-      return 0.5 * turn * turn * near.distance_mm <= kSparedShare * rest;
-    });
-    if (!replaced) kept.push_back(far);
-  }
-  seen.swap(kept);
-}
-
-// Arcs by tail. Both ends may have found one.
+// Every arc by its tail. Both ends may have found one.
 std::vector<std::vector<RawArc>> look_all_round(const FlatFaces& faces,
                                                 const std::vector<float>& radius_mm) {
   std::vector<std::vector<RawArc>> from(faces.vertex_count());
   StraightSight sight(faces);
-  std::vector<SeenVertex> seen;
   for (std::uint32_t v = 0; v < faces.vertex_count(); ++v) {
     sight.look_from_vertex(v, static_cast<double>(radius_mm[v]));
-    seen = sight.seen();
-    spare(seen, faces.total_angle(v));
-    for (const SeenVertex& s : seen) {
+    for (const SeenVertex& s : sight.seen()) {
       if (s.vertex == v) continue;
       const auto length = static_cast<float>(s.distance_mm);
       const auto leaving = static_cast<float>(s.leaving_rad);
@@ -79,18 +59,45 @@ std::vector<std::vector<RawArc>> look_all_round(const FlatFaces& faces,
   return from;
 }
 
-// Keeps the shortest arc to each vertex and orders them by angle.
+// Keeps the shortest arc to each vertex and orders them by it.
 void tidy(std::vector<RawArc>& arcs) {
   std::ranges::sort(arcs, [](const RawArc& a, const RawArc& b) {
     return a.head != b.head ? a.head < b.head : a.length_mm < b.length_mm;
   });
   const auto repeated = std::ranges::unique(arcs, {}, &RawArc::head);
   arcs.erase(repeated.begin(), repeated.end());
-  if (arcs.size() > kMostArcs) {
-    std::ranges::nth_element(arcs, arcs.begin() + kMostArcs, {}, &RawArc::length_mm);
-    arcs.resize(kMostArcs);
+}
+
+// Whether going by `near` does as well as the arc to `far`, both from one vertex with the whole
+// angle `whole_rad` (0 at a border). `of_near`: the tidy arcs of the near one, which may look less
+// far or past a tear.
+bool replaces(const RawArc& near, const std::vector<RawArc>& of_near, const RawArc& far,
+              float whole_rad) {
+  const float between = std::abs(far.leaving_rad - near.leaving_rad);
+  const float turn = whole_rad > 0.0F ? std::min(between, whole_rad - between) : between;
+  const float rest_mm = far.length_mm - near.length_mm;
+  // For a slight turn: the bend where the two meet, then how much longer they are.
+  if (turn * far.length_mm > kSparedBend_rad * rest_mm) return false;
+  if (0.5F * turn * turn * near.length_mm > kSparedShare * rest_mm) return false;
+  const auto on = std::ranges::lower_bound(of_near, far.head, {}, &RawArc::head);
+  return on != of_near.end() && on->head == far.head &&
+         near.length_mm + on->length_mm <= (1.0F + kSparedShare) * far.length_mm;
+}
+
+// The arcs of one vertex that are worth keeping, by the angle at which they leave.
+std::vector<RawArc> spare(std::vector<RawArc> arcs, float whole_rad,
+                          const std::vector<std::vector<RawArc>>& from) {
+  std::ranges::sort(arcs, {}, &RawArc::length_mm);
+  std::vector<RawArc> kept;
+  for (const RawArc& far : arcs) {
+    const bool replaced = std::ranges::any_of(kept, [&](const RawArc& near) {
+      return replaces(near, from[near.head], far, whole_rad);
+    });
+    if (!replaced) kept.push_back(far);
   }
-  std::ranges::sort(arcs, {}, &RawArc::leaving_rad);
+  if (kept.size() > kMostArcs) kept.resize(kMostArcs);
+  std::ranges::sort(kept, {}, &RawArc::leaving_rad);
+  return kept;
 }
 
 }  // namespace
@@ -110,9 +117,12 @@ ArcRange onward_from(const SightGraph& graph, std::uint32_t vertex, float arrivi
            begin;
   };
   const double ahead = static_cast<double>(arriving_rad) + 0.5 * whole;
-  // One more on each side: straight ahead may fall into a gap.
-  const auto first = index_of(ahead - half) + all - 1;
-  auto last = index_of(ahead + half) + all + 1;
+  auto first = index_of(ahead - half);
+  auto last = index_of(ahead + half);
+  if (first == last) {  // straight ahead falls into a gap: one on each side
+    first += all - 1;
+    last += all + 1;
+  }
   if (last <= first) last += all;
   return {static_cast<std::uint16_t>(first % all),
           static_cast<std::uint16_t>(std::min(last - first, all))};
@@ -121,14 +131,15 @@ ArcRange onward_from(const SightGraph& graph, std::uint32_t vertex, float arrivi
 SightGraph make_sight_graph(const FlatFaces& faces) {
   const std::vector<float> radius_mm = radii(faces, kRadiusInEdges);
   std::vector<std::vector<RawArc>> from = look_all_round(faces, radius_mm);
+  std::ranges::for_each(from, tidy);
 
   SightGraph graph;
   for (std::uint32_t v = 0; v < faces.vertex_count(); ++v) {
-    tidy(from[v]);
-    graph.vertices.push_back(
-        {static_cast<std::uint32_t>(graph.arcs.size()), static_cast<std::uint32_t>(from[v].size()),
-         faces.closed(v) ? static_cast<float>(faces.total_angle(v)) : 0.0F, radius_mm[v]});
-    for (const RawArc& arc : from[v]) {
+    const float whole = faces.closed(v) ? static_cast<float>(faces.total_angle(v)) : 0.0F;
+    const std::vector<RawArc> arcs = spare(from[v], whole, from);
+    graph.vertices.push_back({static_cast<std::uint32_t>(graph.arcs.size()),
+                              static_cast<std::uint32_t>(arcs.size()), whole, radius_mm[v]});
+    for (const RawArc& arc : arcs) {
       graph.arcs.push_back({arc.head, arc.length_mm});
       graph.details.push_back({v, arc.length_mm, arc.leaving_rad, arc.arriving_rad, {}});
       graph.longest_arc_mm = std::max(graph.longest_arc_mm, arc.length_mm);

@@ -29,6 +29,12 @@ struct StraightLabel {
   float straight_mm;   // from that corner to the vertex
   float arriving_rad;  // direction back to it about the vertex
   float settled_mm;    // along_graph_mm that this belongs to
+  // Of the way's last leg before that corner, so that the corner can still be pulled over: how long
+  // it is (0 if nothing is known of it), and how far the way turns less than it might on either
+  // side before the corner lets go.
+  float leg_mm;
+  float spare_left_rad;
+  float spare_right_rad;
 };
 
 struct Walk {
