@@ -11,10 +11,8 @@ namespace endplate::geometry {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
-// How far a vertex looks, in mean lengths of the edges about it; found by trial, as the two below.
-// docs/surface-distance.md shows what less costs.
-constexpr double kRadiusInEdges = 6.0;
-// An arc is spared when two others together are longer by less than this share...
+// An arc is spared when two others together are longer by less than this share (this and the next
+// found by trial, docs/surface-distance.md)...
 constexpr float kSparedShare = 0.004F;
 // ...and bend so slightly where they meet that the second one is surely followed.
 constexpr float kSparedBend_rad = 0.13F;
@@ -90,9 +88,8 @@ std::vector<RawArc> spare(std::vector<RawArc> arcs, float whole_rad,
   std::ranges::sort(arcs, {}, &RawArc::length_mm);
   std::vector<RawArc> kept;
   for (const RawArc& far : arcs) {
-    const bool replaced = std::ranges::any_of(kept, [&](const RawArc& near) {
-      return replaces(near, from[near.head], far, whole_rad);
-    });
+    const bool replaced = std::ranges::any_of(
+        kept, [&](const RawArc& near) { return replaces(near, from[near.head], far, whole_rad); });
     if (!replaced) kept.push_back(far);
   }
   if (kept.size() > kMostArcs) kept.resize(kMostArcs);
@@ -128,8 +125,8 @@ ArcRange onward_from(const SightGraph& graph, std::uint32_t vertex, float arrivi
           static_cast<std::uint16_t>(std::min(last - first, all))};
 }
 
-SightGraph make_sight_graph(const FlatFaces& faces) {
-  const std::vector<float> radius_mm = radii(faces, kRadiusInEdges);
+SightGraph make_sight_graph(const FlatFaces& faces, double in_edges) {
+  const std::vector<float> radius_mm = radii(faces, in_edges);
   std::vector<std::vector<RawArc>> from = look_all_round(faces, radius_mm);
   std::ranges::for_each(from, tidy);
 

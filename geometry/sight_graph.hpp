@@ -51,7 +51,8 @@ struct SightGraph {
 // only by ways a fifth too long.
 constexpr double kMostBend_rad = 0.3;
 
-SightGraph make_sight_graph(const FlatFaces& faces);
+// Each vertex looks `in_edges` mean lengths of the edges about it far.
+SightGraph make_sight_graph(const FlatFaces& faces, double in_edges);
 
 // The arcs of `vertex` to follow when coming from the direction `arriving_rad`.
 ArcRange onward_from(const SightGraph& graph, std::uint32_t vertex, float arriving_rad);

@@ -16,11 +16,9 @@ constexpr float kBucketsPerArc = 32.0F;
 // How many vertices before its turn the memory of one is asked for.
 constexpr std::size_t kAhead = 5;
 // How much longer the graph's ways may be than straight ones: a share of all ways, and more near
-// the source, where a way has few arcs to choose from. Found by trial. On irregular triangles the
-// graph is 0.09 % too long in the mean and a share of 0.0015 would do; on the rows and rings of a
-// limb's skin the same gap between arcs comes again and again, and ways stay too long if they are
-// not pulled straight further than that. From 0.01 on, ways that do go round something are pulled
-// straight by more than half a per cent.
+// the source, where a way has few arcs to choose from. Found by trial: with less, ways over the
+// rows and rings of a limb's skin stay too long; from 0.01 on, ways that do go round something are
+// pulled straight by more than half a per cent.
 constexpr float kAstrayShare = 0.006F;
 constexpr float kAstrayNear = 0.1F;
 
@@ -45,8 +43,9 @@ float arc_tangent(float y, float x) {
   if (!(y <= kSlight * x) || x <= 0.0F) return std::atan2(y, x);
   const float ratio = y / x;
   const float square = ratio * ratio;
-  return ratio * (1.0F + square * (-1.0F / 3.0F +
-                                   square * (0.2F + square * (-1.0F / 7.0F + square * (1.0F / 9.0F)))));
+  return ratio *
+         (1.0F + square * (-1.0F / 3.0F +
+                           square * (0.2F + square * (-1.0F / 7.0F + square * (1.0F / 9.0F)))));
 }
 
 StraightLabel straight_from(float before_mm, float straight_mm, float arriving_rad) {

@@ -36,6 +36,10 @@ struct SurfacePath {
   std::vector<Eigen::Vector3d> points_mm;
 };
 
+// How far the vertices look. A path is pulled taut in any case, so that a short sight does for
+// paths, in a third of the time to prepare; a field needs the long one.
+enum class Sight { for_paths, for_fields };
+
 struct PreparedSurface;
 
 // Distances from one source. Stays valid after the SurfaceDistance it came from is gone.
@@ -61,7 +65,8 @@ class SurfaceDistance {
   // A border, a hole, several pieces, triangles without area and edges where more than two
   // triangles meet are tolerated; lines go straight over an edge only where two triangles meet and
   // agree about their outside.
-  static std::expected<SurfaceDistance, SurfaceFault> prepare(const TriangleMesh& mesh);
+  static std::expected<SurfaceDistance, SurfaceFault> prepare(const TriangleMesh& mesh,
+                                                              Sight sight = Sight::for_fields);
 
   // Throw std::invalid_argument if the vertex or point is not one of the surface.
   DistanceField from_vertex(std::uint32_t vertex) const;

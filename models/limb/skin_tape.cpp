@@ -40,7 +40,7 @@ SkinTape::SkinTape(const SegmentFrames& right, bool left, const SkinMesh& skin,
       skin_(posed(skin, right, joints, pose)),
       probe_(skin_),
       // The skin has triangles and finite vertices for every limb.
-      distance_(geometry::SurfaceDistance::prepare(skin_).value()) {}
+      distance_(geometry::SurfaceDistance::prepare(skin_, geometry::Sight::for_paths).value()) {}
 
 std::expected<geometry::SurfacePoint, std::string> SkinTape::over(Vector3d place_mm,
                                                                   const char* which) const {

@@ -23,8 +23,8 @@
 
 #include "geometry/surface_distance.hpp"
 #include "tests/benchmarks/arm_mesh.hpp"
-#include "tests/benchmarks/case_skin.hpp"
 #include "tests/benchmarks/geodesic_judge.hpp"
+#include "tests/support/case_skin.hpp"
 
 namespace {
 
@@ -154,7 +154,7 @@ int main(int count, char** words) {
       for (const int fineness : {1, 2}) {
         fmt::print("skin of {}, fineness {}, elbow at {:.0f} degrees\n", words[4], fineness,
                    elbow_deg);
-        run(endplate::benchmarks::case_skin(words[3], words[4], fineness, elbow_deg), sources);
+        run(endplate::test::case_skin(words[3], words[4], fineness, elbow_deg), sources);
       }
     }
     return EXIT_SUCCESS;

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "geometry/surface_distance.hpp"
+#include "tests/support/case_skin.hpp"
 #include "tests/support/test_surfaces.hpp"
 
 namespace {
@@ -51,4 +52,40 @@ TEST_CASE("distances over a bent tube are within half a per cent of CGAL's exact
     CHECK(worst < 0.005);
     CHECK(worst_path < 0.002);
   }
+}
+
+TEST_CASE("distances over the skin of an example are within half a per cent of CGAL's exact ones",
+          "[published][surface_distance]") {
+  // Fingertip, elbow and shoulder are on the way; docs/surface-distance.md has more sources.
+  const std::filesystem::path datasets = ENDPLATE_SOURCE_DIR "/datasets";
+  const auto skin = endplate::test::case_skin(
+      datasets, datasets / "cases/humeral-shaft-radial-palsy.json", 1, 0.0);
+  const auto surface = endplate::geometry::SurfaceDistance::prepare(skin).value();
+  const std::uint32_t source = 8790;  // on a digit
+  const std::vector<double> exact = exact_mm(skin, source);
+  const auto for_paths =
+      endplate::geometry::SurfaceDistance::prepare(skin, endplate::geometry::Sight::for_paths)
+          .value();
+  const auto field = surface.from_vertex(source);
+  double worst = 0.0;
+  double worst_near_mm = 0.0;
+  double worst_path = 0.0;
+  for (std::uint32_t v = 0; v < exact.size(); ++v) {
+    const double error_mm = std::abs(field.at_vertices_mm()[v] - exact[v]);
+    if (exact[v] > 20.0)
+      worst = std::max(worst, error_mm / exact[v]);
+    else
+      worst_near_mm = std::max(worst_near_mm, error_mm);
+    if (v % 100 != 0 || exact[v] < 1.0) continue;
+    for (const auto* on : {&surface, &for_paths}) {
+      const double path_mm = on->between_mm(on->point_at(source), on->point_at(v));
+      worst_path = std::max(worst_path, path_mm / exact[v] - 1.0);
+      if (path_mm / exact[v] - 1.0 > .001)
+        WARN(v << " " << exact[v] << " " << path_mm << " " << (on == &surface) << " field "
+               << field.at_vertices_mm()[v]);
+    }
+  }
+  CHECK(worst < 0.005);
+  CHECK(worst_near_mm < 0.1);
+  CHECK(worst_path < 0.005);
 }

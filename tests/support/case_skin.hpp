@@ -4,7 +4,7 @@
 
 #include "geometry/triangle_mesh.hpp"
 
-namespace endplate::benchmarks {
+namespace endplate::test {
 
 // With the elbow bent that far, all else straight. Throws std::runtime_error with the problem if
 // the tables or the case cannot be read.
@@ -12,4 +12,4 @@ geometry::TriangleMesh case_skin(const std::filesystem::path& datasets,
                                  const std::filesystem::path& case_file, int fineness,
                                  double elbow_flexion_deg);
 
-}  // namespace endplate::benchmarks
+}  // namespace endplate::test

@@ -1,4 +1,4 @@
-#include "tests/benchmarks/case_skin.hpp"
+#include "tests/support/case_skin.hpp"
 
 #include <fstream>
 #include <iterator>
@@ -11,7 +11,7 @@
 #include "models/limb/limb_size.hpp"
 #include "models/limb/skin_mesh.hpp"
 
-namespace endplate::benchmarks {
+namespace endplate::test {
 namespace {
 
 template <class T>
@@ -42,4 +42,4 @@ geometry::TriangleMesh case_skin(const std::filesystem::path& datasets,
   return std::move(skin.mesh);
 }
 
-}  // namespace endplate::benchmarks
+}  // namespace endplate::test
