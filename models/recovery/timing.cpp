@@ -12,8 +12,12 @@ namespace {
 
 constexpr double kStepDays = 30.0;
 constexpr double kLastDays = 1095.0;
+constexpr double kNearlyBest = 0.9;
+constexpr double kUnlikely = 0.2;
 constexpr std::size_t kPatients = 400;  // a smooth curve needs no more: every day has the same ones
 
+// Over the targets that some axons can reach; one that hangs on torn roots alone would only dilute
+// what a repair can do for the others.
 double mean_useful(const ForecastQuestion& question) {
   const Draws draws(question.seed);
   const auto patients = sample_patients(question, draws);
@@ -23,15 +27,17 @@ double mean_useful(const ForecastQuestion& question) {
     const TargetModel model(question, below);
     double useful = 0.0;
     double total = 0.0;
+    bool reached = false;
     for (std::size_t i = 0; i < patients.size(); ++i) {
       const Course course =
           model.course(patients[i], static_cast<std::uint32_t>(i), question.limb(i), draws);
       if (course.state == Course::State::not_below) continue;
       total += 1.0;
       if (course.state != Course::State::growth) continue;
+      reached = true;
       useful += model.in_time(course.arrive) * model.useful_given_in_time();
     }
-    if (total == 0.0) continue;
+    if (!reached) continue;
     sum += useful / total;
     ++counted;
   }
@@ -55,11 +61,11 @@ std::optional<OperationTiming> operation_timing(const ForecastQuestion& asked, d
   OperationTiming timing;
   question.targets = of_kind(TargetKind::motor);
   timing.scale = "M3";
-  timing.of = "mean over the muscles below the lesion";
+  timing.of = "mean over the muscles that a repair can reach";
   if (question.targets.empty()) {
     question.targets = of_kind(TargetKind::sensory);
     timing.scale = "S3";
-    timing.of = "mean over the skin areas below the lesion";
+    timing.of = "mean over the skin areas that a repair can reach";
   }
   if (question.targets.empty() || !repairable) return std::nullopt;
 
@@ -89,8 +95,10 @@ std::optional<OperationTiming> operation_timing(const ForecastQuestion& asked, d
     }
     return std::nullopt;
   };
-  timing.best_before_days = falls_below(0.9 * timing.chance_by_date.front().chance);
-  timing.unlikely_after_days = falls_below(0.2);
+  timing.unlikely_after_days = falls_below(kUnlikely);
+  // Where it is unlikely from the first day on, no day is the best.
+  if (timing.chance_by_date.front().chance >= kUnlikely)
+    timing.best_before_days = falls_below(kNearlyBest * timing.chance_by_date.front().chance);
   return timing;
 }
 

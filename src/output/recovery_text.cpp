@@ -166,7 +166,9 @@ std::string timing_text(const RecoveryAnswer& answer) {
   }
   if (timing.best_before_days) text += "; best before " + when(*timing.best_before_days);
   if (timing.unlikely_after_days) {
-    text += "; unlikely (under 20 %) after " + when(*timing.unlikely_after_days);
+    const bool already = *timing.unlikely_after_days <= timing.chance_by_date.front().days;
+    text += already ? "; unlikely (under 20 %) from the start"
+                    : "; unlikely (under 20 %) after " + when(*timing.unlikely_after_days);
   }
   return labelled("Operation", text);
 }

@@ -245,6 +245,32 @@ TEST_CASE("a later operation never helps and the curve has no edge", "[recovery]
   CHECK(timing->chance_by_date.back().chance > 0.0);
 }
 
+TEST_CASE("torn roots do not dilute what a repair can do for the others", "[recovery]") {
+  MadeUpLimb limb;
+  const auto whole = lesion_on("superior trunk", 10.0, {0.0, 0.0, 1.0});
+  const Asked alone(limb, {whole});
+  std::vector<recovery::LesionModel> lesions{whole};
+  for (const char* root : {"C7 root", "C8 root", "T1 root"}) {
+    lesions.push_back(lesion_on(root, 0.0, {0.0, 0.0, 1.0}));
+    lesions.back().lesion.preganglionic = true;
+  }
+  const Asked both(limb, lesions);
+  REQUIRE(both.question.targets.size() > alone.question.targets.size());
+  const auto of_alone = recovery::operation_timing(alone.question, 60.0, true);
+  const auto of_both = recovery::operation_timing(both.question, 60.0, true);
+  REQUIRE(of_alone);
+  REQUIRE(of_both);
+  CHECK(of_both->chance_by_date.front().chance > 0.8 * of_alone->chance_by_date.front().chance);
+}
+
+TEST_CASE("where a repair is unlikely from the first day no day is the best", "[recovery]") {
+  const Asked asked(radial_limb(), {lesion_on("radial nerve", 10.0, {0.0, 0.0, 1.0})});
+  const auto timing = recovery::operation_timing(asked.question, 1500.0, true);
+  REQUIRE(timing);
+  CHECK_FALSE(timing->best_before_days);
+  CHECK(timing->unlikely_after_days == 1500.0);
+}
+
 TEST_CASE("tapping a nerve with skin fibres advances, a deep motor nerve says nothing",
           "[recovery]") {
   const MadeUpLimb limb = radial_limb();
