@@ -13,6 +13,7 @@
 #include <string>
 
 #include "models/calibration/recovery_likelihood.hpp"
+#include "models/recovery/mean_chance.hpp"
 
 namespace endplate::calibration {
 namespace {
@@ -154,8 +155,14 @@ const std::array<EffectPrior, kEffects>& effect_priors() {
   return kPriors;
 }
 
-double RecoveryEstimate::chance(const RecoverySeries& row) const {
+double RecoveryEstimate::middle_chance(const RecoverySeries& row) const {
   return series_chance(row, effects.data(), 0.0);
+}
+
+double RecoveryEstimate::chance(const RecoverySeries& row) const {
+  const double spread = std::exp(effects[static_cast<Eigen::Index>(kLogSpread)]);
+  return in_time(row, effects.data()) *
+         recovery::mean_chance(useful_logit(row, effects.data(), 0.0), spread);
 }
 
 double RecoveryEstimate::logit_sd(const RecoverySeries& row, bool new_study) const {
@@ -206,8 +213,9 @@ Expected<RecoveryFit> fit_recovery(const std::vector<RecoverySeries>& rows) {
     reading.row = i;
     reading.fitted = all->chance(rows[i]);
     reading.left_out = others->chance(rows[i]);
+    reading.left_out_middle = others->middle_chance(rows[i]);
     reading.published = exact_interval(rows[i]);
-    const double middle = logit(reading.left_out);
+    const double middle = logit(reading.left_out_middle);
     const double sd = others->logit_sd(rows[i], true);
     reading.predicted = {from_logit(middle - kNinety * sd), from_logit(middle + kNinety * sd)};
     reading.count_covered = covers_count(rows[i], middle, sd);

@@ -53,8 +53,10 @@ struct RecoveryEstimate {
   Effects effects = Effects::Zero();
   Covariance covariance = Covariance::Zero();
 
-  // For a study in the middle (u = 0), as the forecast gives it.
+  // Of a patient whose surgeon is not known: the mean over studies, as the forecast gives it.
   double chance(const RecoverySeries& row) const;
+  // In the study in the middle (u = 0).
+  double middle_chance(const RecoverySeries& row) const;
   // Standard deviation of the chance's logit, from the uncertainty of the fit and, with
   // `new_study`, from the spread between studies.
   double logit_sd(const RecoverySeries& row, bool new_study) const;
@@ -67,15 +69,17 @@ struct SeriesInterval {
 };
 
 struct SeriesReading {
-  std::size_t row = 0;       // index into the table's rows
-  double fitted = 0.0;       // by all rows
-  double left_out = 0.0;     // by the rows of other studies
-  SeriesInterval published;  // exact 95 % interval of the count (Clopper and Pearson)
-  SeriesInterval predicted;  // 90 % of studies like it, by the rows of other studies
+  std::size_t row = 0;           // index into the table's rows
+  double fitted = 0.0;           // by all rows
+  double left_out = 0.0;         // by the rows of other studies
+  double left_out_middle = 0.0;  // the same, of the study in the middle
+  SeriesInterval published;      // exact 95 % interval of the count (Clopper and Pearson)
+  SeriesInterval predicted;      // 90 % of studies like it, by the rows of other studies
   // The count lies in the middle 95 % of what the other studies predict for a study of this size.
   bool count_covered = false;
 
   bool inside() const { return published.holds(left_out); }
+  bool middle_inside() const { return published.holds(left_out_middle); }
 };
 
 struct RecoveryFit {

@@ -129,6 +129,13 @@ std::string recovery_page(const RecoveryFit& fit, const RecoverySeriesTable& tab
       "whether the count lies in the middle 95 % of what the other studies predict for so many "
       "patients.\n\n";
   out += shares(fit, table.rows);
+  const auto middle =
+      std::ranges::count_if(fit.readings, [](const SeriesReading& r) { return r.middle_inside(); });
+  out += fmt::format(
+      "\nThe predicted chance is the mean over studies, what a patient can expect whose surgeon is "
+      "not known; that of the study in the middle is higher and lies in the interval in {} of {} "
+      "rows.\n",
+      middle, fit.readings.size());
   const auto misses =
       std::ranges::count_if(fit.readings, [](const SeriesReading& r) { return !r.inside(); });
   out += fmt::format(
