@@ -71,6 +71,9 @@ struct ForecastQuestion {
 struct UsefulChance {
   std::string scale;  // "M3" or "S3"
   double chance = 0.0;
+  // The chance in 90 % of published series of such operations; absent without an operation.
+  std::optional<double> p05;
+  std::optional<double> p95;
 };
 
 struct TargetForecast {
