@@ -59,8 +59,12 @@ Expected<RecoveryEstimate> estimate(const std::vector<RecoverySeries>& rows,
   options.gradient_tolerance = 1e-7;
   options.logging_type = ceres::SILENT;
   ceres::GradientProblemSolver::Summary summary;
-  ceres::Solve(options, problem, result.effects.data(), &summary);
-  if (!summary.IsSolutionUsable()) {
+  // A line search that gives up near the top goes on from there with a fresh curvature.
+  for (int attempt = 0; attempt < 20; ++attempt) {
+    ceres::Solve(options, problem, result.effects.data(), &summary);
+    if (summary.termination_type == ceres::CONVERGENCE) break;
+  }
+  if (!summary.IsSolutionUsable() || summary.termination_type != ceres::CONVERGENCE) {
     return std::unexpected(Error{Fault::internal,
                                  {{"recovery_series.csv", "the fit of the chances found no answer",
                                    "Look for a row whose count cannot be."}}});
@@ -200,9 +204,9 @@ Expected<RecoveryFit> fit_recovery(const std::vector<RecoverySeries>& rows) {
   for (const RecoverySeries& row : rows) names.insert(row.study);
   const std::vector<std::string> studies(names.begin(), names.end());
   std::vector<Expected<RecoveryEstimate>> without(studies.size(), RecoveryEstimate{});
-  // Each from the same start, so that the order of the studies and the threads change nothing.
+  // Each from the same start, which no study has a part in.
   tbb::parallel_for(std::size_t{0}, studies.size(),
-                    [&](std::size_t s) { without[s] = estimate(rows, studies[s], all->effects); });
+                    [&](std::size_t s) { without[s] = estimate(rows, studies[s], start); });
 
   RecoveryFit result{*all, {}};
   for (std::size_t i = 0; i < rows.size(); ++i) {

@@ -41,6 +41,8 @@ struct LesionModel {
   double operation_days = 0.0;  // from the injury, when repaired
   int coaptations = 1;          // 2 with a graft
   double gap_mm = 0.0;          // after resection; the lesion lies in its middle
+  // The mended nerve got axons of another one (a nerve transfer): the first movement is seen later.
+  bool transfer = false;
 };
 
 // Something seen in a target on a day.

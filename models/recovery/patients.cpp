@@ -98,6 +98,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   for (const LesionModel& model : question.lesions) injured.insert(model.lesion.at.nerve);
   double delay_months = 0.0;
   double graft_mm = 0.0;
+  bool transfer = false;
   bool third = false;
   bool grows_without_repair = false;
   for (const Path& path : target.paths) {
@@ -110,6 +111,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
       if (std::ranges::find(way.nodes, model.lesion.at.nerve) == way.nodes.end()) continue;
       if (model.repaired) {
         operated_ = true;
+        transfer = transfer || model.transfer;
         delay_months = std::max(delay_months, model.operation_days / kDaysAMonth);
         if (model.coaptations > 1) graft_mm = std::max(graft_mm, model.gap_mm);
       } else {
@@ -136,7 +138,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
               use(p.find("slowing length", "any", "any")).mean};
   if (motor) {
     units_ = &use(p.find("units delay", "any", "any"));
-    movement_ = &use(p.find("movement delay", "any", "any"));
+    movement_ = &use(p.find("movement delay", transfer ? "transfer" : "any", treatment(operated_)));
     const Parameter& window = use(p.find("motor window", "motor", "any"));
     window_ = log_logistic_from(window.mean, window.sd);
   }
