@@ -59,12 +59,18 @@ Expected<RecoveryEstimate> estimate(const std::vector<RecoverySeries>& rows,
   options.gradient_tolerance = 1e-7;
   options.logging_type = ceres::SILENT;
   ceres::GradientProblemSolver::Summary summary;
-  // A line search that gives up near the top goes on from there with a fresh curvature.
-  for (int attempt = 0; attempt < 20; ++attempt) {
+  // A line search that gives up near the top goes on from there with a fresh curvature, until the
+  // gradient says that it is the top.
+  constexpr double kLevel = 1e-4;
+  double steepest = 1.0;
+  for (int attempt = 0; attempt < 50 && steepest > kLevel; ++attempt) {
     ceres::Solve(options, problem, result.effects.data(), &summary);
-    if (summary.termination_type == ceres::CONVERGENCE) break;
+    double value = 0.0;
+    Effects gradient;
+    problem.Evaluate(result.effects.data(), &value, gradient.data());
+    steepest = gradient.cwiseAbs().maxCoeff();
   }
-  if (!summary.IsSolutionUsable() || summary.termination_type != ceres::CONVERGENCE) {
+  if (!(steepest <= kLevel)) {
     return std::unexpected(Error{Fault::internal,
                                  {{"recovery_series.csv", "the fit of the chances found no answer",
                                    "Look for a row whose count cannot be."}}});
