@@ -4,7 +4,7 @@
 // Chance of the grade = share of axons that come in time x share useful among those.
 //   in time: mean over the days of arrival t of 1/(1+(t/median)^shape); 1 for skin
 //   useful: logit = base + sum of effects + u, u normal between studies
-// Counts are binomial given u; u is integrated out (Gauss-Legendre, 30 points). A higher grade of
+// Counts are binomial given u; u is integrated out (trapezoids). A higher grade of
 // the same patients is binomial among those with the lower one. The penalised likelihood is
 // maximised (normal priors, each with its reason); the covariance is the inverse of its curvature.
 #include <Eigen/Core>
