@@ -103,16 +103,28 @@ double from_logit(double x) {
   return 1.0 / (1.0 + std::exp(-x));
 }
 
-SeriesInterval exact_interval(const RecoverySeries& row) {
+SeriesInterval exact_interval(int n, int count) {
   using boost::math::binomial_distribution;
   SeriesInterval interval{0.0, 1.0};
-  if (row.count > 0) {
-    interval.low = binomial_distribution<>::find_lower_bound_on_p(row.n, row.count, 0.025);
-  }
-  if (row.count < row.n) {
-    interval.high = binomial_distribution<>::find_upper_bound_on_p(row.n, row.count, 0.025);
-  }
+  if (count > 0) interval.low = binomial_distribution<>::find_lower_bound_on_p(n, count, 0.025);
+  if (count < n) interval.high = binomial_distribution<>::find_upper_bound_on_p(n, count, 0.025);
   return interval;
+}
+
+// How often a study of this size, drawn from what the others predict, has the chance in its own
+// interval.
+double expected_inside(int n, double chance, double middle, double sd) {
+  constexpr int kPoints = 100;
+  double sum = 0.0;
+  for (int count = 0; count <= n; ++count) {
+    if (!exact_interval(n, count).holds(chance)) continue;
+    for (int k = 0; k < kPoints; ++k) {
+      const double z = boost::math::quantile(boost::math::normal(), (k + 0.5) / kPoints);
+      const boost::math::binomial_distribution<> counts(n, from_logit(middle + sd * z));
+      sum += boost::math::pdf(counts, count) / kPoints;
+    }
+  }
+  return sum;
 }
 
 // Whether the count lies in the middle 95 % of a binomial whose logit is normal.
@@ -224,10 +236,11 @@ Expected<RecoveryFit> fit_recovery(const std::vector<RecoverySeries>& rows) {
     reading.fitted = all->chance(rows[i]);
     reading.left_out = others->chance(rows[i]);
     reading.left_out_middle = others->middle_chance(rows[i]);
-    reading.published = exact_interval(rows[i]);
+    reading.published = exact_interval(rows[i].n, rows[i].count);
     const double middle = logit(reading.left_out_middle);
     const double sd = others->logit_sd(rows[i], true);
     reading.predicted = {from_logit(middle - kNinety * sd), from_logit(middle + kNinety * sd)};
+    reading.expected_inside = expected_inside(rows[i].n, reading.left_out, middle, sd);
     reading.count_covered = covers_count(rows[i], middle, sd);
     result.readings.push_back(reading);
   }

@@ -77,6 +77,9 @@ struct SeriesReading {
   SeriesInterval predicted;      // 90 % of studies like it, by the rows of other studies
   // The count lies in the middle 95 % of what the other studies predict for a study of this size.
   bool count_covered = false;
+  // The chance that the row lies inside even if the other studies' fit is right: studies differ,
+  // and a large one has a narrow interval about its own share.
+  double expected_inside = 0.0;
 
   bool inside() const { return published.holds(left_out); }
   bool middle_inside() const { return published.holds(left_out_middle); }

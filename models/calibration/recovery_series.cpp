@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <boost/math/distributions/lognormal.hpp>
 #include <cmath>
 #include <map>
 
@@ -11,24 +13,32 @@ namespace endplate::calibration {
 namespace {
 
 constexpr double kDaysAMonth = 365.25 / 12.0;
-constexpr int kArrivals = 40;  // more change no printed figure
+// Evenly likely delays, and days of arrival after each; more change no printed figure.
+constexpr int kDelays = 10;
+constexpr int kArrivals = 16;
 
-// The law of arrival of the forecast for one patient of the series.
-std::vector<double> arrivals(const RecoverySeries& row, int coaptations,
+// The law of arrival of the forecast for the patients of a series, whose delays are lognormal.
+std::vector<double> arrivals(const RecoverySeries& row, int coaptations, double delay_sd_months,
                              const recovery::Parameters& parameters) {
   const auto& rate = parameters.find("rate", row.nerve, "operated");
   const auto& delay = parameters.find("coaptation delay", "any", "operated");
   const recovery::Slowing slowing{parameters.find("rate reference distance", "any", "any").mean,
                                   parameters.find("slowing length", "any", "any").mean};
   recovery::ArrivalLaw law;
-  law.start_days = row.delay_months * kDaysAMonth;
   law.delay_mean_days = coaptations * delay.mean;
   law.delay_sd_days = std::sqrt(static_cast<double>(coaptations)) * delay.sd;
   law.transit_median_days = slowing.effective_mm(row.way_mm + 0.5 * row.gap_mm) / rate.median();
   law.transit_log_sd = rate.log_sd();
+  const double log_variance = std::log1p(std::pow(delay_sd_months / row.delay_months, 2));
+  const boost::math::lognormal delays(std::log(row.delay_months) - 0.5 * log_variance,
+                                      std::sqrt(log_variance));
   std::vector<double> days;
-  days.reserve(kArrivals);
-  for (int k = 0; k < kArrivals; ++k) days.push_back(law.quantile((k + 0.5) / kArrivals));
+  days.reserve(static_cast<std::size_t>(kDelays) * kArrivals);
+  for (int d = 0; d < kDelays; ++d) {
+    law.start_days = boost::math::quantile(delays, (d + 0.5) / kDelays) * kDaysAMonth;
+    for (int k = 0; k < kArrivals; ++k) days.push_back(law.quantile((k + 0.5) / kArrivals));
+  }
+  std::ranges::sort(days);
   return days;
 }
 
@@ -89,7 +99,8 @@ Expected<RecoverySeriesTable> recovery_series(const evidence::DataPackage& packa
     row.count = static_cast<int>(r.number("count").value_or(0.0));
     row.reason = r.text("reason");
     row.arrival_days =
-        arrivals(row, static_cast<int>(r.number("coaptations").value_or(1.0)), parameters);
+        arrivals(row, static_cast<int>(r.number("coaptations").value_or(1.0)),
+                 r.number("delay_sd_months").value_or(0.5 * row.delay_months), parameters);
     index.emplace(row.id, table.rows.size());
     lower.emplace_back(r.text("within"));
     table.rows.push_back(std::move(row));

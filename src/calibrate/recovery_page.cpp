@@ -46,8 +46,10 @@ std::string share_line(std::string_view name, const std::vector<const SeriesRead
   const auto percent = [&](auto part) {
     return 100.0 * static_cast<double>(part) / static_cast<double>(n);
   };
-  return fmt::format("| {} | {} | {} ({:.0f} %) | {} ({:.0f} %) |\n", name, n, inside,
-                     percent(inside), covered, percent(covered));
+  double expected = 0.0;
+  for (const SeriesReading* r : readings) expected += r->expected_inside;
+  return fmt::format("| {} | {} | {} ({:.1f} %) | {:.0f} % | {} ({:.1f} %) |\n", name, n, inside,
+                     percent(inside), percent(expected), covered, percent(covered));
 }
 
 std::string shares(const RecoveryFit& fit, const std::vector<RecoverySeries>& rows) {
@@ -59,9 +61,15 @@ std::string shares(const RecoveryFit& fit, const std::vector<RecoverySeries>& ro
     return found;
   };
   std::string out =
-      "| rows | number | chance in the series' own 95 % interval | count in the predicted 95 % "
-      "interval |\n| --- | ---: | ---: | ---: |\n";
+      "| rows | number | chance in the series' own 95 % interval | the same, if the fit were right "
+      "| "
+      "count in the predicted 95 % interval |\n| --- | ---: | ---: | ---: | ---: |\n";
   out += share_line("all", those([](const RecoverySeries&) { return true; }));
+  out += share_line("without patients of another row",
+                    those([](const RecoverySeries& r) { return r.fitted && !r.within; }));
+  out +=
+      share_line("repair and graft, what `recovery` forecasts",
+                 those([](const RecoverySeries& r) { return r.procedure != Procedure::transfer; }));
   for (const Procedure procedure : {Procedure::repair, Procedure::graft, Procedure::transfer}) {
     out += share_line(words(procedure),
                       those([&](const RecoverySeries& r) { return r.procedure == procedure; }));
@@ -127,7 +135,10 @@ std::string recovery_page(const RecoveryFit& fit, const RecoverySeriesTable& tab
       "exact one of its count (Clopper and Pearson). The predicted interval holds 90 % of studies "
       "like it: the uncertainty of the fit and the spread between studies. The last column says "
       "whether the count lies in the middle 95 % of what the other studies predict for so many "
-      "patients.\n\n";
+      "patients.\n\n"
+      "Studies of one operation differ by more than the play of their counts, so even the right "
+      "chance lies outside the narrow interval of many a large series: how often it would lie "
+      "inside, if the fit were right, stands beside.\n\n";
   out += shares(fit, table.rows);
   const auto middle =
       std::ranges::count_if(fit.readings, [](const SeriesReading& r) { return r.middle_inside(); });
