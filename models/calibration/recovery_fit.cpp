@@ -154,6 +154,7 @@ const std::array<EffectPrior, kEffects>& effect_priors() {
       {"10 mm of graft", 0.0, 0.1, "series name lengths of 45 to 80 mm without a size of effect"},
       {"near donor", 0.0, 1.0, "nothing known"},
       {"distant donor", 0.0, 1.0, "nothing known"},
+      {"intercostal donor", 0.0, 1.0, "nothing known"},
       {"ulnar nerve, motor", -0.62, 0.35,
        "half of the log odds ratio of Ruijs 2005, with twice its standard error (recalled)"},
       {"median nerve, motor", 0.62, 0.35,

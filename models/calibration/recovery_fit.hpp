@@ -23,6 +23,7 @@ enum Effect : std::size_t {
   kGraftLength,  // a 10 mm
   kNearDonor,
   kDistantDonor,
+  kIntercostalDonor,
   kUlnarMotor,
   kMedianMotor,
   kShoulderMovement,

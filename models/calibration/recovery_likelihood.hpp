@@ -22,6 +22,7 @@ T useful_logit(const RecoverySeries& row, const T* effects, const T& u) {
   }
   if (row.donor == Donor::near) logit += effects[kNearDonor];
   if (row.donor == Donor::distant) logit += effects[kDistantDonor];
+  if (row.donor == Donor::intercostal) logit += effects[kIntercostalDonor];
   if (row.nerve == "ulnar nerve") logit += effects[kUlnarMotor];
   if (row.nerve == "median nerve") logit += effects[kMedianMotor];
   if (row.shoulder) logit += effects[kShoulderMovement];

@@ -44,6 +44,7 @@ std::vector<double> arrivals(const RecoverySeries& row, int coaptations, double 
 
 Donor donor_from(std::string_view text) {
   if (text == "near") return Donor::near;
+  if (text == "intercostal") return Donor::intercostal;
   return text == "distant" ? Donor::distant : Donor::none;
 }
 

@@ -13,7 +13,7 @@
 namespace endplate::calibration {
 
 enum class Procedure { repair, graft, transfer };
-enum class Donor { none, near, distant };
+enum class Donor { none, near, distant, intercostal };
 
 struct RecoverySeries {
   std::string id;

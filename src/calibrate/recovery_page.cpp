@@ -32,6 +32,7 @@ std::string procedure_words(const RecoverySeries& row) {
   std::string out(words(row.procedure));
   if (row.donor == calibration::Donor::near) out += ", near";
   if (row.donor == calibration::Donor::distant) out += ", distant";
+  if (row.donor == calibration::Donor::intercostal) out += ", intercostal";
   if (row.gap_mm > 0.0) out += fmt::format(" {:.0f} mm", row.gap_mm);
   return out;
 }

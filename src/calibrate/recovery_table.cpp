@@ -127,8 +127,12 @@ std::string fitted_chances(const RecoveryFit& fit, const std::vector<RecoverySer
            motor + basis},
       {"transfer_distant", "transfer odds", "distant donor", "operated", "odds ratio",
        odds(kDistantDonor), 0.0, "ratio", "", false,
-       "transfer of the phrenic, an intercostal or the accessory nerve, against a repair or graft "
-       "whose axons come as early: " +
+       "transfer of the phrenic or the accessory nerve, against a repair or graft whose axons come "
+       "as early: " +
+           motor + basis},
+      {"transfer_intercostal", "transfer odds", "intercostal donor", "operated", "odds ratio",
+       odds(kIntercostalDonor), 0.0, "ratio", "", false,
+       "transfer of intercostal nerves, against a repair or graft whose axons come as early: " +
            motor + basis},
       {"grade_m4", "grade odds", "M4", "operated", "odds ratio", 1.0 / odds(kM4), 0.0, "ratio", "",
        false, "M4 instead of M3: " + motor + basis},
