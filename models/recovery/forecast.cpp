@@ -76,6 +76,8 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
   double all = 0.0;
   double in_time = 0.0;
   double useful = 0.0;
+  std::array<double, 2> range{};
+  const auto& useful_range = model.useful_range();
   for (std::size_t i = 0; i < n; ++i) {
     all += weights[i];
     if (courses[i].state == State::not_below) continue;
@@ -85,11 +87,15 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
       blocked[i] = weights[i];
       in_time += weights[i];
       useful += weights[i];
+      for (double& bound : range) bound += weights[i];
     } else if (courses[i].state == State::growth) {
       const double chance = model.in_time(courses[i].arrive);
       grows[i] = weights[i];
       in_time += weights[i] * chance;
       useful += weights[i] * chance * model.useful_given_in_time();
+      for (std::size_t k = 0; useful_range && k < range.size(); ++k) {
+        range[k] += weights[i] * chance * (*useful_range)[k];
+      }
     }
   }
   const auto of = [&](double Course::*time, const std::vector<double>& by) {
@@ -112,7 +118,12 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
   result.useful_days = of(&Course::useful, by);
   result.chance_axons_in_time = total > 0.0 ? in_time / total : 0.0;
   if (!question.targets[index].partial) {
-    result.chance_useful = UsefulChance{motor ? "M3" : "S3", total > 0.0 ? useful / total : 0.0};
+    const auto share = [&](double sum) { return total > 0.0 ? sum / total : 0.0; };
+    result.chance_useful = UsefulChance{motor ? "M3" : "S3", share(useful), {}, {}};
+    if (useful_range) {
+      result.chance_useful->p05 = share(range[0]);
+      result.chance_useful->p95 = share(range[1]);
+    }
   }
   return result;
 }

@@ -41,6 +41,8 @@ struct LesionModel {
   double operation_days = 0.0;  // from the injury, when repaired
   int coaptations = 1;          // 2 with a graft
   double gap_mm = 0.0;          // after resection; the lesion lies in its middle
+  // The mended nerve got axons of another one (a nerve transfer): the first movement is seen later.
+  bool transfer = false;
 };
 
 // Something seen in a target on a day.
@@ -71,6 +73,9 @@ struct ForecastQuestion {
 struct UsefulChance {
   std::string scale;  // "M3" or "S3"
   double chance = 0.0;
+  // The chance in 90 % of published series of such operations; absent without an operation.
+  std::optional<double> p05;
+  std::optional<double> p95;
 };
 
 struct TargetForecast {

@@ -110,28 +110,30 @@ LogLogistic log_logistic_from(double mean, double sd) {
 Expected<Parameters> Parameters::from(const evidence::DataPackage& package) {
   Parameters parameters;
   std::vector<Problem> problems;
-  for (const evidence::Row row : package.table("recovery_parameters")) {
-    Parameter p;
-    p.id = row.text("id");
-    p.quantity = row.text("quantity");
-    p.applies_to = row.text("applies_to");
-    p.treatment = row.text("treatment");
-    p.deficit = row.text("deficit");
-    p.family = family_from(row.text("family")).value_or(Family::fixed);
-    p.mean = row.number("mean").value_or(0.0);
-    p.sd = row.number("sd").value_or(0.0);
-    p.rows = row.list("regeneration_rows");
-    for (auto& id : row.list("outcome_rows")) p.rows.push_back(std::move(id));
-    p.provenance =
-        evidence::provenance_from(row.text("provenance")).value_or(evidence::Provenance::assumed);
-    p.reason = row.text("reason");
-    if (!plausible(p)) {
-      problems.push_back({fmt::format("recovery_parameters.csv, row {}, column mean", row.line()),
-                          "the mean or the SD is outside what its family allows",
-                          "Give a positive mean, a positive SD where the family has one, and a "
-                          "probability between 0 and 1."});
+  for (const std::string_view table : {"recovery_parameters", "recovery_fitted"}) {
+    for (const evidence::Row row : package.table(table)) {
+      Parameter p;
+      p.id = row.text("id");
+      p.quantity = row.text("quantity");
+      p.applies_to = row.text("applies_to");
+      p.treatment = row.text("treatment");
+      p.deficit = row.text("deficit");
+      p.family = family_from(row.text("family")).value_or(Family::fixed);
+      p.mean = row.number("mean").value_or(0.0);
+      p.sd = row.number("sd").value_or(0.0);
+      p.rows = row.list("regeneration_rows");
+      for (auto& id : row.list("outcome_rows")) p.rows.push_back(std::move(id));
+      p.provenance =
+          evidence::provenance_from(row.text("provenance")).value_or(evidence::Provenance::assumed);
+      p.reason = row.text("reason");
+      if (!plausible(p)) {
+        problems.push_back({fmt::format("{}.csv, row {}, column mean", table, row.line()),
+                            "the mean or the SD is outside what its family allows",
+                            "Give a positive mean, a positive SD where the family has one, and a "
+                            "probability between 0 and 1."});
+      }
+      parameters.all_.push_back(std::move(p));
     }
-    parameters.all_.push_back(std::move(p));
   }
   for (const auto& [quantity, applies_to, treatment] : kNeeded) {
     if (parameters.find_if_any(quantity, applies_to, treatment) != nullptr) continue;

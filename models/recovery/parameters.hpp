@@ -1,5 +1,6 @@
 #pragma once
-// The distributions of the forecast, read from recovery_parameters.csv, each with the published
+// The distributions of the forecast, read from recovery_parameters.csv (written by hand) and
+// recovery_fitted.csv (written by endplate-calibrate), each with the published
 // rows behind it. Days, mm and mm a day; spreads are between patients, not standard errors.
 #include <string>
 #include <string_view>

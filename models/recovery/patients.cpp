@@ -4,6 +4,8 @@
 #include <cmath>
 #include <set>
 
+#include "models/recovery/mean_chance.hpp"
+
 namespace endplate::recovery {
 namespace {
 
@@ -13,9 +15,14 @@ std::string_view treatment(bool operated) {
   return operated ? "operated" : "none";
 }
 
-double with_odds(double chance, double factor) {
-  const double odds = chance / (1.0 - chance) * factor;
-  return odds / (1.0 + odds);
+constexpr double kNinety = 1.6448536269514722;  // 90 % of a normal lie within so many SD
+
+double logit(double chance) {
+  return std::log(chance / (1.0 - chance));
+}
+
+double from_logit(double logit) {
+  return 1.0 / (1.0 + std::exp(-logit));
 }
 
 // `grade`: uniform between 0 and 1.
@@ -90,6 +97,8 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   std::set<anatomy::NodeIndex> injured;
   for (const LesionModel& model : question.lesions) injured.insert(model.lesion.at.nerve);
   double delay_months = 0.0;
+  double graft_mm = 0.0;
+  bool transfer = false;
   bool third = false;
   bool grows_without_repair = false;
   for (const Path& path : target.paths) {
@@ -102,7 +111,9 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
       if (std::ranges::find(way.nodes, model.lesion.at.nerve) == way.nodes.end()) continue;
       if (model.repaired) {
         operated_ = true;
+        transfer = transfer || model.transfer;
         delay_months = std::max(delay_months, model.operation_days / kDaysAMonth);
+        if (model.coaptations > 1) graft_mm = std::max(graft_mm, model.gap_mm);
       } else {
         grows_without_repair = grows_without_repair || model.chance[1] > 0.0;
       }
@@ -127,7 +138,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
               use(p.find("slowing length", "any", "any")).mean};
   if (motor) {
     units_ = &use(p.find("units delay", "any", "any"));
-    movement_ = &use(p.find("movement delay", "any", "any"));
+    movement_ = &use(p.find("movement delay", transfer ? "transfer" : "any", treatment(operated_)));
     const Parameter& window = use(p.find("motor window", "motor", "any"));
     window_ = log_logistic_from(window.mean, window.sd);
   }
@@ -136,15 +147,22 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   const std::string who = third && !operated_ ? kind + ", Sunderland 3" : kind;
   useful_ = use(p.find("useful in time", who, treatment(operated_))).mean;
   if (!operated_) return;
+  double log_odds = logit(useful_);
   const auto adjust = [&](std::string_view quantity, std::string_view applies_to, double power) {
     const Parameter* odds = p.find_if_any(quantity, applies_to, "operated");
-    if (odds == nullptr) return;
-    useful_ = with_odds(useful_, std::pow(use(*odds).mean, power));
+    if (odds != nullptr) log_odds += power * std::log(use(*odds).mean);
   };
   if (question.age_years && *question.age_years < 16.0) adjust("age odds under 16", kind, 1.0);
   if (question.age_years && *question.age_years > 40.0) adjust("age odds over 40", kind, 1.0);
   if (motor) adjust("nerve odds", target.nerve, 1.0);
   adjust("delay odds a month", kind, delay_months);
+  if (graft_mm > 0.0) adjust("graft odds 10 mm", kind, graft_mm / 10.0);
+  useful_ = from_logit(log_odds);
+  if (const Parameter* spread = p.find_if_any("useful spread", kind, "operated")) {
+    useful_ = mean_chance(log_odds, use(*spread).mean);
+    useful_range_ = {from_logit(log_odds - kNinety * spread->mean),
+                     from_logit(log_odds + kNinety * spread->mean)};
+  }
 }
 
 Course TargetModel::course(const Patient& patient, std::uint32_t sample,

@@ -1,5 +1,7 @@
 #pragma once
 // The sampled patients of a forecast: what all targets of one patient share.
+#include <array>
+#include <optional>
 #include <vector>
 
 #include "models/recovery/forecast.hpp"
@@ -57,8 +59,11 @@ class TargetModel {
   double advance_mm(const Course& course, double days) const;
   // Axons that arrive now find a muscle that can still become useful; 1 for skin.
   double in_time(double arrive_days) const;
-  // Useful, given that the axons came in time.
+  // Useful, given that the axons came in time: the mean over published series.
   double useful_given_in_time() const { return useful_; }
+  // The same in 90 % of such series, by the spread between them and the uncertainty of the fit.
+  // Absent without an operation: no spread is published.
+  const std::optional<std::array<double, 2>>& useful_range() const { return useful_range_; }
   const std::vector<std::string>& parameter_ids() const { return used_; }
 
  private:
@@ -76,6 +81,7 @@ class TargetModel {
   Slowing slowing_;
   LogLogistic window_;
   double useful_ = 0.0;
+  std::optional<std::array<double, 2>> useful_range_;
   std::vector<std::string> used_;
 };
 

@@ -152,8 +152,8 @@ class Recovery {
     if (operation.graft) {
       assume(
           "series with grafts over about 50 mm do worse (graft_len_threshold_radial_zhu23, "
-          "graft_len_poor_kallio93, graftlen_ulnar_roganovic04); no size of that effect is in "
-          "the chance");
+          "graft_len_poor_kallio93, graftlen_ulnar_roganovic04); the effect of length that the "
+          "counts show is small and uncertain, so the chance of a long graft may be too high");
     }
   }
 

@@ -68,8 +68,11 @@ Json targets_json(const RecoveryAnswer& answer) {
     const recovery::TargetForecast& forecast = target.forecast;
     Json useful = nullptr;
     if (forecast.chance_useful) {
-      useful = {{"scale", forecast.chance_useful->scale},
-                {"chance", forecast.chance_useful->chance}};
+      const recovery::UsefulChance& chance = *forecast.chance_useful;
+      useful = {{"scale", chance.scale},
+                {"chance", chance.chance},
+                {"p05", chance.p05 ? Json(*chance.p05) : Json()},
+                {"p95", chance.p95 ? Json(*chance.p95) : Json()}};
     }
     targets.push_back({{"target", target.name},
                        {"id", target.id},

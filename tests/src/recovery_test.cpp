@@ -82,6 +82,8 @@ TEST_CASE("recovery answers with the keys of the contract", "[cli][recovery]") {
     CHECK(target["first_movement_days"].is_null() == !motor);
     if (!target["chance_useful"].is_null()) {
       CHECK(target["chance_useful"]["scale"] == (motor ? "M3" : "S3"));
+      CHECK(target["chance_useful"].contains("p05"));
+      CHECK(target["chance_useful"].contains("p95"));
     }
     const double arrive = target["axons_arrive_days"]["p50"].get<double>();
     CHECK(arrive >= before);

@@ -188,6 +188,53 @@ TEST_CASE("the young do better after a repair and the old worse", "[recovery]") 
   CHECK(chance[30] > chance[60]);
 }
 
+TEST_CASE("the chance of use lies within the range of published series", "[recovery]") {
+  const Asked asked(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 60.0, 2)});
+  const auto forecast = recovery::forecast(asked.question);
+  for (const auto& target : forecast.targets) {
+    REQUIRE(target.chance_useful);
+    REQUIRE(target.chance_useful->p05);
+    REQUIRE(target.chance_useful->p95);
+    CHECK(*target.chance_useful->p05 < target.chance_useful->chance);
+    CHECK(target.chance_useful->chance < *target.chance_useful->p95);
+    CHECK(*target.chance_useful->p95 <= target.chance_axons_in_time);
+  }
+  // Without an operation no series says how much they differ.
+  const Asked alone(radial_limb(), {lesion_on("radial nerve", 180.0)});
+  const auto spontaneous = recovery::forecast(alone.question);
+  for (const auto& target : spontaneous.targets) CHECK_FALSE(target.chance_useful->p05);
+}
+
+TEST_CASE("a longer graft is no better", "[recovery]") {
+  std::map<int, double> chance;
+  for (const int gap : {10, 100}) {
+    auto lesion = repaired(lesion_on("radial nerve", 180.0), 60.0, 2);
+    lesion.gap_mm = gap;
+    const Asked asked(radial_limb(), {lesion});
+    chance[gap] = asked.of(recovery::forecast(asked.question), "ED").chance_useful->chance;
+  }
+  CHECK(chance[100] < chance[10]);
+}
+
+TEST_CASE("a repair after a year or a year and a half still helps some, without a cliff",
+          "[recovery]") {
+  // Of 40 phrenic transfers to the upper trunk 1 of 4 operated after a year reached M3 (NICE 2013,
+  // guidance 468); of plexus reconstructions after 12 months 36 per cent did (Martin 2019).
+  std::vector<double> chances;
+  for (int month = 1; month <= 30; ++month) {
+    const Asked asked(radial_limb(), {repaired(lesion_on("radial nerve", 180.0), 30.44 * month)},
+                      500);
+    chances.push_back(asked.of(recovery::forecast(asked.question), "ED").chance_useful->chance);
+  }
+  for (std::size_t k = 1; k < chances.size(); ++k) {
+    CHECK(chances[k] < chances[k - 1]);
+    CHECK(chances[k - 1] - chances[k] < 0.08);
+  }
+  CHECK(chances[14] > 0.2);  // operated at 15 months
+  CHECK(chances[14] < 0.7);
+  CHECK(chances[18] > 0.05);  // at 19 months
+}
+
 TEST_CASE("an unknown grade is a mixture that findings shift", "[recovery]") {
   Asked asked(radial_limb(), {lesion_on("radial nerve", 180.0, {0.42, 0.35, 0.23})}, 4000);
   const auto before = recovery::forecast(asked.question);
