@@ -170,6 +170,7 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
     rule.places = row.list("place");
     rule.min_days = row.number("min_days");
     rule.max_days = row.number("max_days");
+    rule.days_from_operation = row.text("days_from") == "operation";
     for (const std::string& text : row.list("dated_steps")) {
       const auto step = parse_step(text);
       if (step) {
@@ -217,8 +218,9 @@ bool DecisionRules::fits(const Rule& rule, const DecisionFacts& facts) {
       })) {
     return false;
   }
-  if (facts.injury_date) {
-    const double days = days_between(*facts.injury_date, facts.today);
+  const auto& from = rule.days_from_operation ? facts.operation_date : facts.injury_date;
+  if (from) {
+    const double days = days_between(*from, facts.today);
     if (rule.min_days && days < *rule.min_days) return false;
     if (rule.max_days && days > *rule.max_days) return false;
   } else if (rule.min_days) {

@@ -79,6 +79,7 @@ class DecisionRules {
     std::vector<std::string> places;
     std::optional<double> min_days;
     std::optional<double> max_days;
+    bool days_from_operation = false;
     std::vector<DatedStep> steps;
     Decision decision;
   };

@@ -1,5 +1,6 @@
 #include "models/recovery/forecast.hpp"
 
+#include <tbb/enumerable_thread_specific.h>
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
@@ -9,6 +10,7 @@
 
 #include "models/recovery/patients.hpp"
 #include "models/recovery/random.hpp"
+#include "models/recovery/target_sample.hpp"
 #include "models/recovery/weighted.hpp"
 
 namespace endplate::recovery {
@@ -63,98 +65,102 @@ std::vector<double> weigh(const ForecastQuestion& question,
   return weights;
 }
 
-TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
-                         const TargetModel& model, const Courses& courses,
-                         const std::vector<double>& weights) {
-  using State = Course::State;
-  const std::size_t n = courses.size();
-  const bool motor = question.targets[index].target.kind == TargetKind::motor;
-  std::vector<double> below(n);
-  std::vector<double> grows(n);
-  std::vector<double> blocked(n);
-  double total = 0.0;
-  double all = 0.0;
-  double in_time = 0.0;
-  double useful = 0.0;
-  std::array<double, 2> range{};
-  const auto& useful_range = model.useful_range();
-  for (std::size_t i = 0; i < n; ++i) {
-    all += weights[i];
-    if (courses[i].state == State::not_below) continue;
-    below[i] = weights[i];
-    total += weights[i];
-    if (courses[i].state == State::block) {
-      blocked[i] = weights[i];
-      in_time += weights[i];
-      useful += weights[i];
-      for (double& bound : range) bound += weights[i];
-    } else if (courses[i].state == State::growth) {
-      const double chance = model.in_time(courses[i].arrive);
-      grows[i] = weights[i];
-      in_time += weights[i] * chance;
-      useful += weights[i] * chance * model.useful_given_in_time();
-      for (std::size_t k = 0; useful_range && k < range.size(); ++k) {
-        range[k] += weights[i] * chance * (*useful_range)[k];
-      }
-    }
-  }
-  const auto of = [&](double Course::*time, const std::vector<double>& by) {
-    std::vector<double> values(n);
-    for (std::size_t i = 0; i < n; ++i) values[i] = courses[i].*time;
-    return summarise_weighted(values, by);
-  };
+std::optional<Summary> summary_of(const std::vector<double>& values,
+                                  const std::vector<double>& weights) {
+  return weights.empty() ? summarise_equal(values) : summarise_weighted(values, weights);
+}
 
+TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
+                         const TargetModel& model, const TargetSample& sample,
+                         const PatientColumns& patients, const std::vector<double>& weights,
+                         double all) {
+  const bool motor = question.targets[index].target.kind == TargetKind::motor;
   TargetForecast result;
   result.target = index;
-  result.distance_mm = of(&Course::distance_mm, below).value_or(Summary{});
-  result.chance_below_lesion = all > 0.0 ? total / all : 0.0;
-  result.axons_arrive_days = of(&Course::arrive, grows);
+  result.distance_mm = summary_of(sample.distance_mm, sample.distance_weights).value_or(Summary{});
+  result.chance_below_lesion = all > 0.0 ? sample.below / all : 0.0;
+  const TargetSample::Growing& grows = sample.growing;
+  result.axons_arrive_days = summary_of(grows.arrive, grows.weights);
   // Where axons have to grow, the dates are theirs; a block is dated for the nerve as a whole.
-  const auto& by = result.axons_arrive_days ? grows : blocked;
-  if (motor) {
-    result.first_units_days = of(&Course::units, by);
-    result.first_movement_days = of(&Course::movement, by);
+  if (result.axons_arrive_days) {
+    if (motor) {
+      result.first_units_days = summary_of(grows.units, grows.weights);
+      result.first_movement_days = summary_of(grows.movement, grows.weights);
+    }
+    result.useful_days = summary_of(grows.useful, grows.weights);
+  } else {
+    const auto of_block = [&](const std::vector<double>& days) {
+      std::vector<double> values;
+      std::vector<double> by;
+      for (const std::size_t i : sample.blocked) {
+        values.push_back(days[i]);
+        if (!weights.empty()) by.push_back(weights[i]);
+      }
+      return summary_of(values, by);
+    };
+    if (motor) {
+      result.first_units_days = of_block(patients.block_first_days);
+      result.first_movement_days = result.first_units_days;
+    }
+    result.useful_days = of_block(patients.block_useful_days);
   }
-  result.useful_days = of(&Course::useful, by);
-  result.chance_axons_in_time = total > 0.0 ? in_time / total : 0.0;
+  const double total = sample.below;
+  result.chance_axons_in_time = total > 0.0 ? sample.in_time / total : 0.0;
   if (!question.targets[index].partial) {
     const auto share = [&](double sum) { return total > 0.0 ? sum / total : 0.0; };
-    result.chance_useful = UsefulChance{motor ? "M3" : "S3", share(useful), {}, {}};
-    if (useful_range) {
-      result.chance_useful->p05 = share(range[0]);
-      result.chance_useful->p95 = share(range[1]);
+    result.chance_useful = UsefulChance{motor ? "M3" : "S3", share(sample.useful), {}, {}};
+    if (const auto& range = model.useful_range()) {
+      const double blocked = sample.in_time - sample.grown_in_time;
+      result.chance_useful->p05 = share(blocked + sample.grown_in_time * (*range)[0]);
+      result.chance_useful->p95 = share(blocked + sample.grown_in_time * (*range)[1]);
     }
   }
   return result;
+}
+
+// The finding's targets, patient by patient.
+std::map<std::size_t, Courses> courses_of_findings(const ForecastQuestion& question,
+                                                   const std::vector<TargetModel>& models,
+                                                   const Draws& draws) {
+  std::map<std::size_t, Courses> found;
+  if (question.findings.empty()) return found;
+  const auto patients = sample_patients(question, draws);
+  for (const Finding& finding : question.findings) {
+    const auto [at, added] = found.try_emplace(finding.target);
+    if (!added) continue;
+    Courses& courses = at->second;
+    courses.resize(patients.size());
+    tbb::parallel_for(std::size_t{0}, patients.size(), [&](std::size_t i) {
+      courses[i] = models[finding.target].course(patients[i], static_cast<std::uint32_t>(i),
+                                                 question.limb(i), draws);
+    });
+  }
+  return found;
 }
 
 }  // namespace
 
 Forecast forecast(const ForecastQuestion& question) {
   const Draws draws(question.seed);
-  const auto patients = sample_patients(question, draws);
+  const PatientColumns patients = sample_columns(question, draws);
   const std::size_t n = patients.size();
   Forecast result;
 
   std::vector<TargetModel> models;
   for (const TargetBelow& below : question.targets) models.emplace_back(question, below);
-  const auto courses_of = [&](std::size_t t) {
-    Courses courses(n);
-    for (std::size_t i = 0; i < n; ++i) {
-      courses[i] =
-          models[t].course(patients[i], static_cast<std::uint32_t>(i), question.limb(i), draws);
-    }
-    return courses;
-  };
+  result.weights = weigh(question, courses_of_findings(question, models, draws), result);
+  const std::vector<double> weights = result.findings_used ? result.weights : std::vector<double>();
+  double all = 0.0;
+  for (const double weight : result.weights) all += weight;
 
-  std::map<std::size_t, Courses> found;
-  for (const Finding& finding : question.findings) {
-    if (!found.contains(finding.target)) found.emplace(finding.target, courses_of(finding.target));
-  }
-  result.weights = weigh(question, found, result);
+  const WayTable ways = way_table(question, models);
+  const Slowness slowness = slowness_of(patients, models);
   result.targets.resize(models.size());
+  tbb::enumerable_thread_specific<TargetSample> samples;
   tbb::parallel_for(std::size_t{0}, models.size(), [&](std::size_t t) {
-    result.targets[t] = summarise(t, question, models[t], courses_of(t), result.weights);
+    TargetSample& sample = samples.local();
+    sample_target(question, models[t], ways.targets[t], patients, slowness, weights, draws, sample);
+    result.targets[t] = summarise(t, question, models[t], sample, patients, weights, all);
   });
   // First what axons reach, by the median arrival; then what none reach, by distance.
   std::ranges::stable_sort(result.targets, [](const TargetForecast& a, const TargetForecast& b) {
@@ -166,24 +172,16 @@ Forecast forecast(const ForecastQuestion& question) {
   });
 
   std::vector<double> blocked(n);
-  result.grade_chance.resize(question.lesions.size());
-  double all = 0.0;
-  for (std::size_t i = 0; i < n; ++i) {
-    all += result.weights[i];
-    for (std::size_t k = 0; k < question.lesions.size(); ++k) {
-      const Component component = patients[i].lesions[k].component;
-      result.grade_chance[k][static_cast<std::size_t>(component)] += result.weights[i];
+  for (const PatientColumns::Lesion& lesion : patients.lesions) {
+    std::array<double, 3>& chances = result.grade_chance.emplace_back();
+    for (std::size_t i = 0; i < n; ++i) {
+      const Component component = lesion.component[i];
+      chances[static_cast<std::size_t>(component)] += result.weights[i] / all;
       if (component == Component::block) blocked[i] = result.weights[i];
     }
   }
-  for (auto& chances : result.grade_chance) {
-    for (double& chance : chances) chance /= all;
-  }
-  std::vector<double> values(n);
-  std::ranges::transform(patients, values.begin(), &Patient::block_first_days);
-  result.block_first_days = summarise_weighted(values, blocked);
-  std::ranges::transform(patients, values.begin(), &Patient::block_useful_days);
-  result.block_useful_days = summarise_weighted(values, blocked);
+  result.block_first_days = summarise_weighted(patients.block_first_days, blocked);
+  result.block_useful_days = summarise_weighted(patients.block_useful_days, blocked);
 
   std::set<std::string> used(result.parameters.begin(), result.parameters.end());
   for (const TargetModel& model : models) {

@@ -24,7 +24,7 @@
 namespace endplate::recovery {
 
 // What the axons do at a lesion.
-enum class Component {
+enum class Component : std::uint8_t {
   block,   // whole axons that do not conduct (neurapraxia): back at once, not in order
   growth,  // interrupted in a nerve in continuity, or repaired: they grow
   none     // divided and not repaired, or torn from the cord: nothing grows

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <mutex>
 #include <set>
+#include <utility>
 
 #include "models/recovery/mean_chance.hpp"
 
@@ -38,45 +41,115 @@ double place_mm(const LesionModel& model, std::size_t patient) {
                                  : model.places_mm[patient % model.places_mm.size()];
 }
 
+using KeptTables = std::map<std::pair<double, double>, std::shared_ptr<const CurveTable>>;
+
 bool same_nodes(const Path& a, const Path& b) {
   return a.nodes == b.nodes;
 }
 
+// Tables of the two curves, made once for equal parameters.
+template <class Make>
+std::shared_ptr<const CurveTable> kept_table(std::pair<double, double> key, const Make& make,
+                                             std::mutex& mutex, KeptTables& kept) {
+  constexpr std::size_t kMostKept = 32;
+  const std::scoped_lock lock(mutex);
+  if (const auto found = kept.find(key); found != kept.end()) return found->second;
+  if (kept.size() >= kMostKept) kept.clear();
+  return kept.emplace(key, std::make_shared<const CurveTable>(make())).first->second;
+}
+
+std::shared_ptr<const CurveTable> effective_table(const Slowing& slowing) {
+  static std::mutex kMutex;
+  static KeptTables kKept;
+  return kept_table(
+      {slowing.reference_mm, slowing.slowing_mm},
+      [&] {
+        // No nerve of the limb is longer than a metre.
+        return CurveTable([slowing](double mm) { return slowing.effective_mm(mm); }, 1000.0, 500);
+      },
+      kMutex, kKept);
+}
+
+std::shared_ptr<const CurveTable> in_time_table(const Parameter& window) {
+  static std::mutex kMutex;
+  static KeptTables kKept;
+  return kept_table(
+      {window.mean, window.sd},
+      [&] {
+        const LogLogistic curve = log_logistic_from(window.mean, window.sd);
+        return CurveTable([curve](double days) { return curve.survival(days); }, 2048.0, 1024);
+      },
+      kMutex, kKept);
+}
+
 }  // namespace
 
-std::vector<Patient> sample_patients(const ForecastQuestion& question, const Draws& draws) {
+PatientColumns sample_columns(const ForecastQuestion& question, const Draws& draws) {
   const Parameters& p = *question.parameters;
   const Parameter& latency = p.find("latency", "any", "none");
   const Parameter& coaptation = p.find("coaptation delay", "any", "operated");
-  const Parameter& block_first = p.find("block first sign", "any", "any");
-  const Parameter& block_delay = p.find("block useful delay", "any", "any");
+  const auto block_first = QuantileTable::of(p.find("block first sign", "any", "any"));
+  const auto block_delay = QuantileTable::of(p.find("block useful delay", "any", "any"));
+  const QuantileTable& normal = QuantileTable::normal();
 
-  std::vector<Patient> patients(question.samples);
-  for (std::uint32_t i = 0; i < patients.size(); ++i) {
-    Patient& patient = patients[i];
-    patient.rate_z = draws.normals(i, Streams::kRate)[0];
-    const auto block = draws.normals(i, Streams::kBlock);
-    patient.block_first_days = block_first.at(block[0]);
-    patient.block_useful_days = patient.block_first_days + block_delay.at(block[1]);
-    for (std::uint32_t k = 0; k < question.lesions.size(); ++k) {
-      const LesionModel& model = question.lesions[k];
-      PatientLesion lesion;
-      // Lesions of one limb share the number: one event tore them all, more or less.
-      const double grade = draws.uniform(i, Streams::kLesionGrade);
-      lesion.component = component_of(model, grade);
-      const auto delay = draws.normals(i, Streams::kLesionDelay + k);
+  const std::size_t n = question.samples;
+  std::array<std::vector<std::uint32_t>, 4> words;
+  for (auto& column : words) column.resize(n);
+  const std::array<std::span<std::uint32_t>, 4> into{words[0], words[1], words[2], words[3]};
+
+  PatientColumns patients;
+  patients.rate_z.resize(n);
+  patients.block_first_days.resize(n);
+  patients.block_useful_days.resize(n);
+  draws.words(0, Streams::kPatient, into);
+  for (std::size_t i = 0; i < n; ++i) {
+    patients.rate_z[i] = normal.at(words[0][i]);
+    patients.block_first_days[i] = block_first->at(words[1][i]);
+    patients.block_useful_days[i] = patients.block_first_days[i] + block_delay->at(words[2][i]);
+  }
+  // Lesions of one limb share this number: one event tore them all, more or less.
+  std::vector<double> grade(n);
+  for (std::size_t i = 0; i < n; ++i) grade[i] = (words[3][i] + 0.5) * 0x1p-32;
+
+  for (std::uint32_t k = 0; k < question.lesions.size(); ++k) {
+    const LesionModel& model = question.lesions[k];
+    PatientColumns::Lesion lesion;
+    lesion.component.resize(n);
+    lesion.from_start_mm.resize(n);
+    lesion.ready_days.resize(n);
+    lesion.crossing_days.resize(n);
+    draws.words(0, Streams::kLesions + k, into);
+    for (std::size_t i = 0; i < n; ++i) {
+      lesion.component[i] = component_of(model, grade[i]);
+      double delay = 0.0;
       if (model.repaired) {
-        lesion.crossing_days = coaptation.at(delay[0]);
-        if (model.coaptations > 1) lesion.crossing_days += coaptation.at(delay[1]);
-        lesion.ready_days = model.operation_days + lesion.crossing_days;
+        delay = coaptation.at(normal.at(words[0][i]));
+        if (model.coaptations > 1) delay += coaptation.at(normal.at(words[1][i]));
       } else {
-        lesion.crossing_days = latency.at(delay[0]);
-        lesion.ready_days = lesion.crossing_days;
+        delay = latency.at(normal.at(words[0][i]));
       }
-      const double shift = model.lesion.sd_mm * draws.normals(i, Streams::kLesionPlace + k)[0];
-      lesion.from_start_mm = std::clamp(place_mm(model, i) + shift, 0.0,
-                                        question.limb(i).length_mm[model.lesion.at.nerve]);
-      patient.lesions.push_back(lesion);
+      lesion.crossing_days[i] = delay;
+      lesion.ready_days[i] = model.repaired ? model.operation_days + delay : delay;
+      const double shift = model.lesion.sd_mm * normal.at(words[2][i]);
+      lesion.from_start_mm[i] = std::clamp(place_mm(model, i) + shift, 0.0,
+                                           question.limb(i).length_mm[model.lesion.at.nerve]);
+    }
+    patients.lesions.push_back(std::move(lesion));
+  }
+  return patients;
+}
+
+std::vector<Patient> sample_patients(const ForecastQuestion& question, const Draws& draws) {
+  const PatientColumns columns = sample_columns(question, draws);
+  std::vector<Patient> patients(columns.size());
+  for (std::size_t i = 0; i < patients.size(); ++i) {
+    Patient& patient = patients[i];
+    patient.rate_z = columns.rate_z[i];
+    patient.block_first_days = columns.block_first_days[i];
+    patient.block_useful_days = columns.block_useful_days[i];
+    for (const PatientColumns::Lesion& lesion : columns.lesions) {
+      patient.lesions.push_back({lesion.component[i], lesion.from_start_mm[i], lesion.ready_days[i],
+                                 lesion.crossing_days[i]});
     }
   }
   return patients;
@@ -137,12 +210,13 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   slowing_ = {use(p.find("rate reference distance", "any", "any")).mean,
               use(p.find("slowing length", "any", "any")).mean};
   if (motor) {
-    units_ = &use(p.find("units delay", "any", "any"));
-    movement_ = &use(p.find("movement delay", transfer ? "transfer" : "any", treatment(operated_)));
-    const Parameter& window = use(p.find("motor window", "motor", "any"));
-    window_ = log_logistic_from(window.mean, window.sd);
+    units_delay_ = QuantileTable::of(use(p.find("units delay", "any", "any")));
+    movement_delay_ = QuantileTable::of(
+        use(p.find("movement delay", transfer ? "transfer" : "any", treatment(operated_))));
+    in_time_ = in_time_table(use(p.find("motor window", "motor", "any")));
   }
-  useful_delay_ = &use(p.find("useful delay", kind, treatment(operated_)));
+  effective_ = effective_table(slowing_);
+  useful_delay_ = QuantileTable::of(use(p.find("useful delay", kind, treatment(operated_))));
 
   const std::string who = third && !operated_ ? kind + ", Sunderland 3" : kind;
   useful_ = use(p.find("useful in time", who, treatment(operated_))).mean;
@@ -165,6 +239,11 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   }
 }
 
+std::uint32_t TargetModel::stream() const {
+  return static_cast<std::uint32_t>(Streams::kTargets + 2 * below_->target.branch +
+                                    (motor() ? 0 : 1));
+}
+
 Course TargetModel::course(const Patient& patient, std::uint32_t sample,
                            const anatomy::NerveMetrics& limb, const Draws& draws) const {
   std::vector<anatomy::NervePosition> places;
@@ -172,42 +251,12 @@ Course TargetModel::course(const Patient& patient, std::uint32_t sample,
   for (std::size_t k = 0; k < patient.lesions.size(); ++k) {
     places.push_back({question_->lesions[k].lesion.at.nerve, patient.lesions[k].from_start_mm});
   }
-
+  const auto lesion = [&](std::size_t k) { return patient.lesions[k]; };
   Course best;
   for (const Path& way : ways_) {
     const auto cuts = cuts_on(way, places, *question_->tree, limb);
-    if (cuts.empty()) continue;
-    Course course;
-    course.state = Course::State::block;
-    course.distance_mm = cuts.front().to_target_mm;
-    bool leaving = true;  // the axons have not yet set out
-    for (const Cut& cut : cuts) {
-      const PatientLesion& lesion = patient.lesions[cut.lesion];
-      const LesionModel& model = question_->lesions[cut.lesion];
-      if (lesion.component == Component::none) {
-        course.state = Course::State::none;
-        break;
-      }
-      if (lesion.component == Component::block) continue;
-      if (leaving) {
-        const Parameter& rate = model.repaired ? *rate_operated_ : *rate_none_;
-        course.state = Course::State::growth;
-        course.distance_mm = cut.to_target_mm + (model.repaired ? 0.5 * model.gap_mm : 0.0);
-        course.rate = rate.at(patient.rate_z);
-        course.transit = slowing_.transit_days(course.distance_mm, course.rate);
-        course.arrive = lesion.ready_days + course.transit;
-        leaving = false;
-      } else {
-        const double here =
-            course.arrive - course.transit +
-            slowing_.transit_days(course.distance_mm - cut.to_target_mm, course.rate);
-        const double wait = model.repaired ? std::max(0.0, model.operation_days - here) : 0.0;
-        course.arrive += wait + lesion.crossing_days;
-      }
-    }
-    const bool better =
-        course.state > best.state || (course.state == best.state && course.arrive < best.arrive);
-    if (better) best = course;
+    const Course course = along(cuts, patient.rate_z, lesion);
+    if (better(course.state, course.arrive, best.state, best.arrive)) best = course;
   }
 
   if (best.state == Course::State::block) {
@@ -216,17 +265,13 @@ Course TargetModel::course(const Patient& patient, std::uint32_t sample,
     best.useful = patient.block_useful_days;
   }
   if (best.state != Course::State::growth) return best;
-  const Target& target = below_->target;
-  const auto stream = static_cast<std::uint32_t>(Streams::kTargets + 2 * target.branch +
-                                                 (target.kind == TargetKind::motor ? 0 : 1));
-  if (target.kind == TargetKind::motor) {
-    const auto first = draws.normals(sample, stream, 0);
-    const auto second = draws.normals(sample, stream, 1);
-    best.units = best.arrive + units_->at(first[0]);
-    best.movement = best.units + movement_->at(first[1]);
-    best.useful = best.movement + useful_delay_->at(second[0]);
+  const auto words = draws.words(sample, stream());
+  if (motor()) {
+    best.units = best.arrive + units_delay_->at(words[0]);
+    best.movement = best.units + movement_delay_->at(words[1]);
+    best.useful = best.movement + useful_delay_->at(words[2]);
   } else {
-    best.useful = best.arrive + useful_delay_->at(draws.normals(sample, stream, 0)[0]);
+    best.useful = best.arrive + useful_delay_->at(words[2]);
   }
   return best;
 }
@@ -238,7 +283,7 @@ double TargetModel::advance_mm(const Course& course, double days) const {
 }
 
 double TargetModel::in_time(double arrive_days) const {
-  return below_->target.kind == TargetKind::motor ? window_.survival(arrive_days) : 1.0;
+  return motor() ? in_time_->at(arrive_days) : 1.0;
 }
 
 }  // namespace endplate::recovery

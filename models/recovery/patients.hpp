@@ -1,9 +1,13 @@
 #pragma once
 // The sampled patients of a forecast: what all targets of one patient share.
+#include <algorithm>
 #include <array>
+#include <memory>
 #include <optional>
+#include <span>
 #include <vector>
 
+#include "models/recovery/curve_table.hpp"
 #include "models/recovery/forecast.hpp"
 #include "models/recovery/random.hpp"
 
@@ -25,19 +29,33 @@ struct Patient {
 
 // Streams of the random numbers; a target's own streams begin at kTargets + its branch.
 struct Streams {
-  static constexpr std::uint32_t kRate = 0;
-  static constexpr std::uint32_t kBlock = 1;
-  static constexpr std::uint32_t kLesionGrade = 100;
-  static constexpr std::uint32_t kLesionDelay = 200;
-  static constexpr std::uint32_t kLesionPlace = 300;
+  static constexpr std::uint32_t kPatient = 0;    // rate, block twice, grade
+  static constexpr std::uint32_t kLesions = 100;  // two delays and the place of each
   static constexpr std::uint32_t kTargets = 1000;
 };
 
 std::vector<Patient> sample_patients(const ForecastQuestion& question, const Draws& draws);
 
+// The same patients, one column for each quantity.
+struct PatientColumns {
+  struct Lesion {
+    std::vector<Component> component;
+    std::vector<double> from_start_mm;
+    std::vector<double> ready_days;
+    std::vector<double> crossing_days;
+  };
+  std::vector<double> rate_z;
+  std::vector<double> block_first_days;
+  std::vector<double> block_useful_days;
+  std::vector<Lesion> lesions;
+
+  std::size_t size() const { return rate_z.size(); }
+};
+PatientColumns sample_columns(const ForecastQuestion& question, const Draws& draws);
+
 // What happens at one target of one patient, by its best way. Times in days from the injury.
 struct Course {
-  enum class State { not_below, none, growth, block } state = State::not_below;
+  enum class State : std::uint8_t { not_below, none, growth, block } state = State::not_below;
   double distance_mm = 0.0;
   double arrive = 0.0;
   double transit = 0.0;  // days of growth within `arrive`
@@ -46,6 +64,11 @@ struct Course {
   double movement = 0.0;
   double useful = 0.0;
 };
+
+// A way is better that brings more (a block returns whole axons) or the same sooner.
+inline bool better(Course::State state, double arrive, Course::State than, double than_arrive) {
+  return state > than || (state == than && arrive < than_arrive);
+}
 
 // The rows that one target needs, looked up once.
 class TargetModel {
@@ -66,6 +89,23 @@ class TargetModel {
   const std::optional<std::array<double, 2>>& useful_range() const { return useful_range_; }
   const std::vector<std::string>& parameter_ids() const { return used_; }
 
+  bool motor() const { return below_->target.kind == TargetKind::motor; }
+  const std::vector<Path>& ways() const { return ways_; }
+  const Parameter& rate(bool operated) const { return operated ? *rate_operated_ : *rate_none_; }
+  // The stream of the target's own random words.
+  std::uint32_t stream() const;
+  // As the axons of one patient come along a way with these lesions, most proximal first; the dates
+  // after arrival stay 0. `lesion(k)` is the patient's lesion k.
+  template <class LesionOf>
+  Course along(std::span<const Cut> cuts, double rate_z, const LesionOf& lesion) const;
+  double transit_days(double distance_mm, double slowness) const {
+    return effective_->at(distance_mm) * slowness;
+  }
+  // Of a motor target: delays to units, movement and use; of skin only the last.
+  const QuantileTable& units_delay() const { return *units_delay_; }
+  const QuantileTable& movement_delay() const { return *movement_delay_; }
+  const QuantileTable& useful_delay() const { return *useful_delay_; }
+
  private:
   const Parameter& use(const Parameter& parameter);
 
@@ -75,14 +115,47 @@ class TargetModel {
   bool operated_ = false;
   const Parameter* rate_none_ = nullptr;
   const Parameter* rate_operated_ = nullptr;
-  const Parameter* units_ = nullptr;
-  const Parameter* movement_ = nullptr;
-  const Parameter* useful_delay_ = nullptr;
+  std::shared_ptr<const QuantileTable> units_delay_;
+  std::shared_ptr<const QuantileTable> movement_delay_;
+  std::shared_ptr<const QuantileTable> useful_delay_;
   Slowing slowing_;
-  LogLogistic window_;
+  std::shared_ptr<const CurveTable> effective_;  // distance, slowing taken in
+  std::shared_ptr<const CurveTable> in_time_;    // by the day of arrival
   double useful_ = 0.0;
   std::optional<std::array<double, 2>> useful_range_;
   std::vector<std::string> used_;
 };
+
+template <class LesionOf>
+Course TargetModel::along(std::span<const Cut> cuts, double rate_z, const LesionOf& lesion) const {
+  Course course;
+  if (cuts.empty()) return course;
+  course.state = Course::State::block;
+  course.distance_mm = cuts.front().to_target_mm;
+  bool leaving = true;  // the axons have not yet set out
+  for (const Cut& cut : cuts) {
+    const PatientLesion here = lesion(cut.lesion);
+    const LesionModel& model = question_->lesions[cut.lesion];
+    if (here.component == Component::none) {
+      course.state = Course::State::none;
+      break;
+    }
+    if (here.component == Component::block) continue;
+    if (leaving) {
+      course.state = Course::State::growth;
+      course.distance_mm = cut.to_target_mm + (model.repaired ? 0.5 * model.gap_mm : 0.0);
+      course.rate = rate(model.repaired).at(rate_z);
+      course.transit = transit_days(course.distance_mm, 1.0 / course.rate);
+      course.arrive = here.ready_days + course.transit;
+      leaving = false;
+    } else {
+      const double day = course.arrive - course.transit +
+                         transit_days(course.distance_mm - cut.to_target_mm, 1.0 / course.rate);
+      const double wait = model.repaired ? std::max(0.0, model.operation_days - day) : 0.0;
+      course.arrive += wait + here.crossing_days;
+    }
+  }
+  return course;
+}
 
 }  // namespace endplate::recovery

@@ -9,6 +9,9 @@
 
 #include <array>
 #include <cstdint>
+#include <span>
+
+#include "models/recovery/philox_run.hpp"
 
 namespace endplate::recovery {
 
@@ -28,6 +31,16 @@ class Draws {
   double uniform(std::uint32_t sample, std::uint32_t stream, std::uint32_t draw = 0) const {
     const auto bits = philox(sample, stream, draw);
     return r123::u01<double>(join(bits[0], bits[1]));
+  }
+  // Four words of 32 random bits, for the tables of curve_table.hpp.
+  std::array<std::uint32_t, 4> words(std::uint32_t sample, std::uint32_t stream) const {
+    const auto bits = philox(sample, stream, 0);
+    return {bits[0], bits[1], bits[2], bits[3]};
+  }
+  // The same of samples first, first + 1, ...: one span for each of the four words.
+  void words(std::uint32_t first, std::uint32_t stream,
+             const std::array<std::span<std::uint32_t>, 4>& into) const {
+    philox_run({key_[0], key_[1]}, first, stream, 0, into);
   }
 
  private:
