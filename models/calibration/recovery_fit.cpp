@@ -61,7 +61,7 @@ Expected<RecoveryEstimate> estimate(const std::vector<RecoverySeries>& rows,
   ceres::GradientProblemSolver::Summary summary;
   // A line search that gives up near the top goes on from there with a fresh curvature, until the
   // gradient says that it is the top.
-  constexpr double kLevel = 1e-4;
+  constexpr double kLevel = 1e-3;
   double steepest = 1.0;
   for (int attempt = 0; attempt < 50 && steepest > kLevel; ++attempt) {
     ceres::Solve(options, problem, result.effects.data(), &summary);
