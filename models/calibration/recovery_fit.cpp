@@ -61,7 +61,7 @@ Expected<RecoveryEstimate> estimate(const std::vector<RecoverySeries>& rows,
   ceres::GradientProblemSolver::Summary summary;
   // A line search that gives up near the top goes on from there with a fresh curvature, until the
   // gradient says that it is the top.
-  constexpr double kLevel = 1e-4;
+  constexpr double kLevel = 1e-3;
   double steepest = 1.0;
   for (int attempt = 0; attempt < 50 && steepest > kLevel; ++attempt) {
     ceres::Solve(options, problem, result.effects.data(), &summary);
@@ -183,7 +183,7 @@ double RecoveryEstimate::middle_chance(const RecoverySeries& row) const {
 }
 
 double RecoveryEstimate::chance(const RecoverySeries& row) const {
-  const double spread = std::exp(effects[static_cast<Eigen::Index>(kLogSpread)]);
+  const double spread = std::exp(effects[static_cast<Eigen::Index>(log_spread)]);
   return in_time(row, effects.data()) *
          recovery::mean_chance(useful_logit(row, effects.data(), 0.0), spread);
 }
@@ -205,7 +205,7 @@ double RecoveryEstimate::logit_sd(const RecoverySeries& row, bool new_study) con
   double variance = slope.dot(covariance * slope);
   if (new_study) {
     const double shift = (at(effects, kStep) - at(effects, -kStep)) / (2.0 * kStep) *
-                         std::exp(effects[static_cast<Eigen::Index>(kLogSpread)]);
+                         std::exp(effects[static_cast<Eigen::Index>(log_spread)]);
     variance += shift * shift;
   }
   return std::sqrt(variance);

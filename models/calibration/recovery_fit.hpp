@@ -17,27 +17,27 @@
 namespace endplate::calibration {
 
 enum Effect : std::size_t {
-  kMotorBase,
-  kWindowLogMedian,  // days
-  kWindowLogShape,
-  kGraftLength,  // a 10 mm
-  kNearDonor,
-  kDistantDonor,
-  kIntercostalDonor,
-  kUlnarMotor,
-  kMedianMotor,
-  kShoulderMovement,
-  kUnder16Motor,
-  kOver40Motor,
-  kM4,
-  kSensoryBase,
-  kUnder16Sensory,
-  kOver40Sensory,
-  kDelaySensory,  // a month
-  kS3Plus,
-  kLogSpread,  // of u, between studies
-  kEffects
+  motor_base,
+  window_log_median,  // days
+  window_log_shape,
+  graft_length,  // a 10 mm
+  near_donor,
+  distant_donor,
+  intercostal_donor,
+  ulnar_motor,
+  median_motor,
+  shoulder_movement,
+  under_16_motor,
+  over_40_motor,
+  m4_for_m3,
+  sensory_base,
+  under_16_sensory,
+  over_40_sensory,
+  delay_sensory,  // a month
+  s3_plus_for_s3,
+  log_spread  // of u, between studies
 };
+inline constexpr std::size_t kEffects = log_spread + 1;
 
 struct EffectPrior {
   std::string_view name;

@@ -11,23 +11,24 @@ namespace endplate::calibration {
 // Among those whose axons came in time; `u` is the study's own shift.
 template <typename T>
 T useful_logit(const RecoverySeries& row, const T* effects, const T& u) {
-  T logit = u + effects[row.sensory ? kSensoryBase : kMotorBase] +
-            effects[kGraftLength] * (row.gap_mm / 10.0);
+  T logit = u + effects[row.sensory ? sensory_base : motor_base] +
+            effects[graft_length] * (row.gap_mm / 10.0);
   if (row.sensory) {
-    logit += effects[kUnder16Sensory] * row.share_under_16 +
-             effects[kOver40Sensory] * row.share_over_40 +
-             effects[kDelaySensory] * row.delay_months;
-    if (row.higher_grade) logit -= effects[kS3Plus];
+    logit += effects[under_16_sensory] * row.share_under_16 +
+             effects[over_40_sensory] * row.share_over_40 +
+             effects[delay_sensory] * row.delay_months;
+    if (row.higher_grade) logit -= effects[s3_plus_for_s3];
     return logit;
   }
-  if (row.donor == Donor::near) logit += effects[kNearDonor];
-  if (row.donor == Donor::distant) logit += effects[kDistantDonor];
-  if (row.donor == Donor::intercostal) logit += effects[kIntercostalDonor];
-  if (row.nerve == "ulnar nerve") logit += effects[kUlnarMotor];
-  if (row.nerve == "median nerve") logit += effects[kMedianMotor];
-  if (row.shoulder) logit += effects[kShoulderMovement];
-  logit += effects[kUnder16Motor] * row.share_under_16 + effects[kOver40Motor] * row.share_over_40;
-  if (row.higher_grade) logit -= effects[kM4];
+  if (row.donor == Donor::near) logit += effects[near_donor];
+  if (row.donor == Donor::distant) logit += effects[distant_donor];
+  if (row.donor == Donor::intercostal) logit += effects[intercostal_donor];
+  if (row.nerve == "ulnar nerve") logit += effects[ulnar_motor];
+  if (row.nerve == "median nerve") logit += effects[median_motor];
+  if (row.shoulder) logit += effects[shoulder_movement];
+  logit +=
+      effects[under_16_motor] * row.share_under_16 + effects[over_40_motor] * row.share_over_40;
+  if (row.higher_grade) logit -= effects[m4_for_m3];
   return logit;
 }
 
@@ -36,10 +37,10 @@ T in_time(const RecoverySeries& row, const T* effects) {
   using std::exp;
   using std::log;
   if (row.sensory) return T(1.0);
-  const T shape = exp(effects[kWindowLogShape]);
+  const T shape = exp(effects[window_log_shape]);
   T sum(0.0);
   for (const double day : row.arrival_days) {
-    sum += 1.0 / (1.0 + exp(shape * (std::log(day) - effects[kWindowLogMedian])));
+    sum += 1.0 / (1.0 + exp(shape * (std::log(day) - effects[window_log_median])));
   }
   return sum / static_cast<double>(row.arrival_days.size());
 }
@@ -60,7 +61,7 @@ T study_cost(const std::vector<RecoverySeries>& all, const std::vector<std::size
   constexpr int kSteps = 100;     // to each side
   using std::exp;
   using std::log;
-  const T spread = exp(effects[kLogSpread]);
+  const T spread = exp(effects[log_spread]);
   std::vector<T> times;
   times.reserve(study.size());
   for (const std::size_t i : study) times.push_back(in_time(all[i], effects));

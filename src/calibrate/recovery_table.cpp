@@ -52,7 +52,7 @@ double whole_spread(const RecoveryFit& fit, const std::vector<RecoverySeries>& r
     sum += sd * sd;
     ++n;
   }
-  const double between = std::exp(value(fit, calibration::kLogSpread));
+  const double between = std::exp(value(fit, calibration::log_spread));
   return std::sqrt(between * between + sum / n);
 }
 
@@ -77,8 +77,8 @@ std::string fitted_chances(const RecoveryFit& fit, const std::vector<RecoverySer
   const auto odds = [&](Effect effect) { return std::exp(value(fit, effect)); };
   const auto chance = [&](Effect effect) { return 1.0 / (1.0 + std::exp(-value(fit, effect))); };
   // Mean and SD of the log-logistic, finite for a shape above 2.
-  const double median = std::exp(value(fit, kWindowLogMedian));
-  const double b = std::numbers::pi / std::exp(value(fit, kWindowLogShape));
+  const double median = std::exp(value(fit, window_log_median));
+  const double b = std::numbers::pi / std::exp(value(fit, window_log_shape));
   const double mean = median * b / std::sin(b);
   const double sd = std::sqrt(median * median * 2.0 * b / std::sin(2.0 * b) - mean * mean);
   const std::string motor = fmt::format("fitted to {} published counts of {} studies",
@@ -98,12 +98,12 @@ std::string fitted_chances(const RecoveryFit& fit, const std::vector<RecoverySer
        false,
        fmt::format("median {:.1f} months, shape {:.2f}: {}, starting from the 18 months of the "
                    "books; a curve without an edge, with published late recoveries in it{}",
-                   median / (365.25 / 12.0), std::exp(value(fit, kWindowLogShape)), motor, basis)},
+                   median / (365.25 / 12.0), std::exp(value(fit, window_log_shape)), motor, basis)},
       {"useful_motor_operated", "useful in time", "motor", "operated", "probability",
-       chance(kMotorBase), 0.0, "fraction", "", false,
+       chance(motor_base), 0.0, "fraction", "", false,
        "M3 after a repair or graft when the axons come early: " + motor + basis},
       {"useful_sensory_operated", "useful in time", "sensory", "operated", "probability",
-       chance(kSensoryBase), 0.0, "fraction", "", true,
+       chance(sensory_base), 0.0, "fraction", "", true,
        "S3 after a repair or graft: " + sensory + basis},
       {"useful_spread_motor", "useful spread", "motor", "operated", "fixed",
        whole_spread(fit, rows, false), 0.0, "log odds", "", false,
@@ -115,43 +115,43 @@ std::string fitted_chances(const RecoveryFit& fit, const std::vector<RecoverySer
        "one standard deviation of the log odds of useful skin: spread between studies and "
        "uncertainty of the fit; " +
            sensory},
-      {"graft_length", "graft odds 10 mm", "any", "operated", "odds ratio", odds(kGraftLength), 0.0,
+      {"graft_length", "graft odds 10 mm", "any", "operated", "odds ratio", odds(graft_length), 0.0,
        "ratio",
        "graft_len_threshold_radial_zhu23;graft_len_poor_kallio93;graftlen_ulnar_roganovic04;"
        "graftlen_radial_roganovic04",
        false, "for each 10 mm of graft: " + motor + basis},
-      {"transfer_near", "transfer odds", "near donor", "operated", "odds ratio", odds(kNearDonor),
+      {"transfer_near", "transfer odds", "near donor", "operated", "odds ratio", odds(near_donor),
        0.0, "ratio", "", false,
        "transfer of a fascicle or branch of a working nerve beside the target, against a repair or "
        "graft whose axons come as early: " +
            motor + basis},
       {"transfer_distant", "transfer odds", "distant donor", "operated", "odds ratio",
-       odds(kDistantDonor), 0.0, "ratio", "", false,
+       odds(distant_donor), 0.0, "ratio", "", false,
        "transfer of the phrenic or the accessory nerve, against a repair or graft whose axons come "
        "as early: " +
            motor + basis},
       {"transfer_intercostal", "transfer odds", "intercostal donor", "operated", "odds ratio",
-       odds(kIntercostalDonor), 0.0, "ratio", "", false,
+       odds(intercostal_donor), 0.0, "ratio", "", false,
        "transfer of intercostal nerves, against a repair or graft whose axons come as early: " +
            motor + basis},
-      {"grade_m4", "grade odds", "M4", "operated", "odds ratio", 1.0 / odds(kM4), 0.0, "ratio", "",
-       false, "M4 instead of M3: " + motor + basis},
-      {"grade_s3_plus", "grade odds", "S3+", "operated", "odds ratio", 1.0 / odds(kS3Plus), 0.0,
-       "ratio", "", true, "S3+ instead of S3: " + sensory + basis},
+      {"grade_m4", "grade odds", "M4", "operated", "odds ratio", 1.0 / odds(m4_for_m3), 0.0,
+       "ratio", "", false, "M4 instead of M3: " + motor + basis},
+      {"grade_s3_plus", "grade odds", "S3+", "operated", "odds ratio", 1.0 / odds(s3_plus_for_s3),
+       0.0, "ratio", "", true, "S3+ instead of S3: " + sensory + basis},
       {"age_young_motor", "age odds under 16", "motor", "operated", "odds ratio",
-       odds(kUnder16Motor), 0.0, "ratio", "or_age_motor_ruijs05", false, motor + ruijs},
-      {"age_old_motor", "age odds over 40", "motor", "operated", "odds ratio", odds(kOver40Motor),
+       odds(under_16_motor), 0.0, "ratio", "or_age_motor_ruijs05", false, motor + ruijs},
+      {"age_old_motor", "age odds over 40", "motor", "operated", "odds ratio", odds(over_40_motor),
        0.0, "ratio", "or_age_motor_ruijs05", false, motor + ruijs},
       {"age_young_sensory", "age odds under 16", "sensory", "operated", "odds ratio",
-       odds(kUnder16Sensory), 0.0, "ratio", "or_age_sensory_ruijs05", true, sensory + ruijs},
+       odds(under_16_sensory), 0.0, "ratio", "or_age_sensory_ruijs05", true, sensory + ruijs},
       {"age_old_sensory", "age odds over 40", "sensory", "operated", "odds ratio",
-       odds(kOver40Sensory), 0.0, "ratio", "or_age_sensory_ruijs05", true, sensory + ruijs},
-      {"nerve_ulnar", "nerve odds", "ulnar nerve", "operated", "odds ratio", odds(kUlnarMotor), 0.0,
+       odds(over_40_sensory), 0.0, "ratio", "or_age_sensory_ruijs05", true, sensory + ruijs},
+      {"nerve_ulnar", "nerve odds", "ulnar nerve", "operated", "odds ratio", odds(ulnar_motor), 0.0,
        "ratio", "or_ulnar_motor_ruijs05", false, motor + ruijs},
-      {"nerve_median", "nerve odds", "median nerve", "operated", "odds ratio", odds(kMedianMotor),
+      {"nerve_median", "nerve odds", "median nerve", "operated", "odds ratio", odds(median_motor),
        0.0, "ratio", "or_ulnar_motor_ruijs05", false, motor + ruijs},
       {"delay_sensory", "delay odds a month", "sensory", "operated", "odds ratio",
-       odds(kDelaySensory), 0.0, "ratio", "or_delay_sensory_ruijs05", true,
+       odds(delay_sensory), 0.0, "ratio", "or_delay_sensory_ruijs05", true,
        "a month of delay before a repair; for muscles the motor window carries the delay: " +
            sensory + ruijs},
   };

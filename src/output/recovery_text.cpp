@@ -117,6 +117,7 @@ std::string targets_text(const RecoveryAnswer& answer) {
   std::size_t rows = 0;
   std::size_t left_out = 0;
   bool partial = false;
+  bool ranged = false;
   for (const recovery::RecoveryTarget& target : answer.targets) {
     if (!shown(target, any_zone) || rows == kMostRows) {
       ++left_out;
@@ -126,6 +127,7 @@ std::string targets_text(const RecoveryAnswer& answer) {
     const auto& f = target.forecast;
     const bool motor = target.kind == TargetKind::motor;
     partial = partial || target.partial;
+    ranged = ranged || (f.chance_useful && f.chance_useful->p05);
     table.add_row(
         {(motor ? "" : "skin: ") + short_name(target, answer) + (target.partial ? " *" : ""),
          fmt::format("{:.0f}", f.distance_mm.p50), cell(f.axons_arrive_days),
@@ -143,6 +145,7 @@ std::string targets_text(const RecoveryAnswer& answer) {
       "EMG, first movement (M1), useful (M3, S3). Axons at a muscle are not movement. In time: "
       "they "
       "find a muscle that can still become useful.";
+  if (ranged) note += " Useful: the mean over published series; 90 % of them in --json.";
   if (partial) note += " * part of its axons come another way or were spared.";
   if (left_out > 0) note += fmt::format(" {} more targets with --json.", left_out);
   for (const std::string& line : wrap(note, kTerminalWidth)) out += line + '\n';

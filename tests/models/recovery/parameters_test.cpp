@@ -68,7 +68,7 @@ TEST_CASE("the motor window has no edge and its middle is near the books' 18 mon
   for (int month = 1; month <= 48; ++month) {
     const double now = window.survival(month * 30.44);
     CHECK(now < before);
-    CHECK(before - now < 0.08);  // nothing falls off an edge from one month to the next
+    CHECK(before - now < 0.10);  // nothing falls off an edge from one month to the next
     before = now;
   }
   CHECK(window.survival(36 * 30.44) > 0.02);  // late recoveries stay in the curve
