@@ -90,9 +90,8 @@ std::vector<RawArc> spare(std::vector<RawArc> arcs, float whole_rad,
   std::ranges::sort(arcs, {}, &RawArc::length_mm);
   std::vector<RawArc> kept;
   for (const RawArc& far : arcs) {
-    const bool replaced = std::ranges::any_of(kept, [&](const RawArc& near) {
-      return replaces(near, from[near.head], far, whole_rad);
-    });
+    const bool replaced = std::ranges::any_of(
+        kept, [&](const RawArc& near) { return replaces(near, from[near.head], far, whole_rad); });
     if (!replaced) kept.push_back(far);
   }
   if (kept.size() > kMostArcs) kept.resize(kMostArcs);

@@ -45,8 +45,9 @@ float arc_tangent(float y, float x) {
   if (!(y <= kSlight * x) || x <= 0.0F) return std::atan2(y, x);
   const float ratio = y / x;
   const float square = ratio * ratio;
-  return ratio * (1.0F + square * (-1.0F / 3.0F +
-                                   square * (0.2F + square * (-1.0F / 7.0F + square * (1.0F / 9.0F)))));
+  return ratio *
+         (1.0F + square * (-1.0F / 3.0F +
+                           square * (0.2F + square * (-1.0F / 7.0F + square * (1.0F / 9.0F)))));
 }
 
 StraightLabel straight_from(float before_mm, float straight_mm, float arriving_rad) {

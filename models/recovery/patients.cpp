@@ -21,7 +21,9 @@ double with_odds(double chance, double factor) {
 // `grade`: uniform between 0 and 1.
 Component component_of(const LesionModel& model, double grade) {
   if (model.lesion.preganglionic) return Component::none;
-  if (model.repaired) return Component::growth;
+  if (model.repaired) {
+    return grade > 1.0 - model.chance_repair_fails ? Component::none : Component::growth;
+  }
   if (grade <= model.chance[0]) return Component::block;
   return grade <= model.chance[0] + model.chance[1] ? Component::growth : Component::none;
 }
@@ -47,17 +49,18 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
   std::vector<Patient> patients(question.samples);
   for (std::uint32_t i = 0; i < patients.size(); ++i) {
     Patient& patient = patients[i];
-    patient.rate_z = draws.normals(i, Streams::kRate)[0];
-    const auto block = draws.normals(i, Streams::kBlock);
+    const std::uint32_t from = question.drawn_as.empty() ? i : question.drawn_as[i];
+    patient.rate_z = draws.normals(from, Streams::kRate)[0];
+    const auto block = draws.normals(from, Streams::kBlock);
     patient.block_first_days = block_first.at(block[0]);
     patient.block_useful_days = patient.block_first_days + block_delay.at(block[1]);
     for (std::uint32_t k = 0; k < question.lesions.size(); ++k) {
       const LesionModel& model = question.lesions[k];
       PatientLesion lesion;
       // Lesions of one limb share the number: one event tore them all, more or less.
-      const double grade = draws.uniform(i, Streams::kLesionGrade);
+      const double grade = draws.uniform(from, Streams::kLesionGrade);
       lesion.component = component_of(model, grade);
-      const auto delay = draws.normals(i, Streams::kLesionDelay + k);
+      const auto delay = draws.normals(from, Streams::kLesionDelay + k);
       if (model.repaired) {
         lesion.crossing_days = coaptation.at(delay[0]);
         if (model.coaptations > 1) lesion.crossing_days += coaptation.at(delay[1]);
@@ -73,6 +76,18 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
     }
   }
   return patients;
+}
+
+double due_days(Finding::Kind kind, const Course& course) {
+  switch (kind) {
+    case Finding::Kind::units:
+      return course.units;
+    case Finding::Kind::sensation:
+      return course.useful;
+    case Finding::Kind::movement:
+      break;
+  }
+  return course.movement;
 }
 
 const Parameter& TargetModel::use(const Parameter& parameter) {

@@ -45,6 +45,9 @@ struct Course {
   double useful = 0.0;
 };
 
+// The day on which a finding of that kind is first there. Of a course that grows or is blocked.
+double due_days(Finding::Kind kind, const Course& course);
+
 // The rows that one target needs, looked up once.
 class TargetModel {
  public:
