@@ -53,6 +53,7 @@ void register_check(Registry&);
 void register_deficit(Registry&);
 void register_distance(Registry&);
 void register_evidence(Registry&);
+void register_followup(Registry&);
 void register_limb(Registry&);
 void register_recovery(Registry&);
 

@@ -89,6 +89,26 @@ std::optional<DatedStep> parse_step(const std::string& text) {
 
 }  // namespace
 
+std::string_view progress_words(Progress progress) {
+  switch (progress) {
+    case Progress::ahead:
+      return "ahead";
+    case Progress::on_course:
+      return "on course";
+    case Progress::late:
+      return "late";
+    case Progress::no_advance:
+      return "no advance";
+    case Progress::cannot_tell_yet:
+      return "cannot tell yet";
+    case Progress::not_informative:
+      return "not informative";
+    case Progress::not_followed:
+      break;
+  }
+  return "";
+}
+
 std::string_view mechanism_words(Mechanism mechanism) {
   switch (mechanism) {
     case Mechanism::open_sharp:
@@ -167,6 +187,7 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
     rule.nerve_seen = row.list("nerve_seen");
     rule.operations = row.list("operation");
     rule.recovery = row.list("recovery");
+    rule.progress = row.list("progress");
     rule.places = row.list("place");
     rule.min_days = row.number("min_days");
     rule.max_days = row.number("max_days");
@@ -196,10 +217,11 @@ Expected<DecisionRules> DecisionRules::from(const evidence::DataPackage& package
     d.provenance = row.text("provenance");
     d.rows = row.list("regeneration_rows");
     for (auto& id : row.list("outcome_rows")) d.rows.push_back(std::move(id));
-    catch_all = catch_all ||
-                (rule.red_flags.empty() && rule.mechanisms.empty() && rule.grades.empty() &&
-                 rule.completeness.empty() && rule.nerve_seen.empty() && rule.operations.empty() &&
-                 rule.recovery.empty() && rule.places.empty() && !rule.min_days && !rule.max_days);
+    catch_all =
+        catch_all || (rule.red_flags.empty() && rule.mechanisms.empty() && rule.grades.empty() &&
+                      rule.completeness.empty() && rule.nerve_seen.empty() &&
+                      rule.operations.empty() && rule.recovery.empty() && rule.progress.empty() &&
+                      rule.places.empty() && !rule.min_days && !rule.max_days);
     rules.rules_.push_back(std::move(rule));
   }
   if (!catch_all) {
@@ -231,7 +253,8 @@ bool DecisionRules::fits(const Rule& rule, const DecisionFacts& facts) {
          listed(rule.completeness, words(facts.completeness)) &&
          listed(rule.nerve_seen, words(facts.nerve_seen)) &&
          listed(rule.operations, words(facts.operation)) &&
-         listed(rule.places, words(facts.place)) && listed(rule.recovery, words(facts.recovery));
+         listed(rule.places, words(facts.place)) && listed(rule.recovery, words(facts.recovery)) &&
+         listed(rule.progress, progress_words(facts.progress));
 }
 
 std::optional<Problem> DecisionRules::unknown_red_flag(

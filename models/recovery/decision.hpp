@@ -17,6 +17,18 @@ enum class Seen { yes, no, unknown };
 enum class OperationDone { none, repair, graft, other };
 enum class LesionPlace { nerve, plexus, preganglionic };
 enum class RecoverySign { seen, none, unknown };  // in what hangs below the lesion
+// What serial examinations show of the axons' advance; `not_followed` where nobody judged it.
+enum class Progress {
+  not_followed,
+  ahead,
+  on_course,
+  late,
+  no_advance,
+  cannot_tell_yet,
+  not_informative
+};
+// As decision_rules.csv writes it: "no advance"; empty for not_followed.
+std::string_view progress_words(Progress progress);
 
 struct DecisionFacts {
   std::vector<std::string> red_flags;
@@ -27,6 +39,7 @@ struct DecisionFacts {
   OperationDone operation = OperationDone::none;
   LesionPlace place = LesionPlace::nerve;
   RecoverySign recovery = RecoverySign::unknown;
+  Progress progress = Progress::not_followed;
   std::optional<casefile::Date> injury_date;
   std::optional<casefile::Date> operation_date;
   casefile::Date today{};
@@ -76,6 +89,7 @@ class DecisionRules {
     std::vector<std::string> nerve_seen;
     std::vector<std::string> operations;
     std::vector<std::string> recovery;
+    std::vector<std::string> progress;
     std::vector<std::string> places;
     std::optional<double> min_days;
     std::optional<double> max_days;

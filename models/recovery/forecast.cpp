@@ -32,8 +32,7 @@ double likelihood(const Finding& finding, const Course& course, double error) {
       break;
     case Course::State::block:
     case Course::State::growth:
-      expected =
-          finding.days >= (finding.kind == Finding::Kind::units ? course.units : course.movement);
+      expected = finding.days >= due_days(finding.kind, course);
       break;
   }
   return expected == finding.present ? 1.0 - error : error;

@@ -38,9 +38,10 @@ struct LesionModel {
   std::array<double, 3> chance{};  // of block, growth, none without repair; sums to 1
   bool partial_growth = false;     // Sunderland 3: growth that stays partial
   bool repaired = false;
-  double operation_days = 0.0;  // from the injury, when repaired
-  int coaptations = 1;          // 2 with a graft
-  double gap_mm = 0.0;          // after resection; the lesion lies in its middle
+  double chance_repair_fails = 0.0;  // nothing grows across the repair
+  double operation_days = 0.0;       // from the injury, when repaired
+  int coaptations = 1;               // 2 with a graft
+  double gap_mm = 0.0;               // after resection; the lesion lies in its middle
   // The mended nerve got axons of another one (a nerve transfer): the first movement is seen later.
   bool transfer = false;
 };
@@ -49,7 +50,7 @@ struct LesionModel {
 struct Finding {
   std::size_t target = 0;  // index into ForecastQuestion::targets
   double days = 0.0;
-  enum class Kind { movement, units } kind = Kind::movement;
+  enum class Kind { movement, units, sensation } kind = Kind::movement;  // sensation: S3
   bool present = false;
 };
 
@@ -64,6 +65,8 @@ struct ForecastQuestion {
   std::vector<Finding> findings;
   std::optional<double> age_years;
   std::uint64_t seed = 1;
+  // Patient i takes rate, grade and delays from the draws of patient drawn_as[i]. Empty: its own.
+  std::vector<std::uint32_t> drawn_as{};
 
   const anatomy::NerveMetrics& limb(std::size_t patient) const {
     return (*limbs)[patient % limbs->size()];

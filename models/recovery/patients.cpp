@@ -31,7 +31,9 @@ double from_logit(double logit) {
 // `grade`: uniform between 0 and 1.
 Component component_of(const LesionModel& model, double grade) {
   if (model.lesion.preganglionic) return Component::none;
-  if (model.repaired) return Component::growth;
+  if (model.repaired) {
+    return grade > 1.0 - model.chance_repair_fails ? Component::none : Component::growth;
+  }
   if (grade <= model.chance[0]) return Component::block;
   return grade <= model.chance[0] + model.chance[1] ? Component::growth : Component::none;
 }
@@ -93,8 +95,12 @@ PatientColumns sample_columns(const ForecastQuestion& question, const Draws& dra
   const QuantileTable& normal = QuantileTable::normal();
 
   const std::size_t n = question.samples;
+  const std::vector<std::uint32_t>& drawn_as = question.drawn_as;
+  const auto drawn = [&](std::size_t i) { return drawn_as.empty() ? i : drawn_as[i]; };
+  std::size_t draws_needed = n;
+  if (!drawn_as.empty()) draws_needed = std::max(n, std::size_t{std::ranges::max(drawn_as)} + 1);
   std::array<std::vector<std::uint32_t>, 4> words;
-  for (auto& column : words) column.resize(n);
+  for (auto& column : words) column.resize(draws_needed);
   const std::array<std::span<std::uint32_t>, 4> into{words[0], words[1], words[2], words[3]};
 
   PatientColumns patients;
@@ -103,13 +109,14 @@ PatientColumns sample_columns(const ForecastQuestion& question, const Draws& dra
   patients.block_useful_days.resize(n);
   draws.words(0, Streams::kPatient, into);
   for (std::size_t i = 0; i < n; ++i) {
-    patients.rate_z[i] = normal.at(words[0][i]);
-    patients.block_first_days[i] = block_first->at(words[1][i]);
-    patients.block_useful_days[i] = patients.block_first_days[i] + block_delay->at(words[2][i]);
+    const std::size_t from = drawn(i);
+    patients.rate_z[i] = normal.at(words[0][from]);
+    patients.block_first_days[i] = block_first->at(words[1][from]);
+    patients.block_useful_days[i] = patients.block_first_days[i] + block_delay->at(words[2][from]);
   }
   // Lesions of one limb share this number: one event tore them all, more or less.
   std::vector<double> grade(n);
-  for (std::size_t i = 0; i < n; ++i) grade[i] = (words[3][i] + 0.5) * 0x1p-32;
+  for (std::size_t i = 0; i < n; ++i) grade[i] = (words[3][drawn(i)] + 0.5) * 0x1p-32;
 
   for (std::uint32_t k = 0; k < question.lesions.size(); ++k) {
     const LesionModel& model = question.lesions[k];
@@ -120,13 +127,14 @@ PatientColumns sample_columns(const ForecastQuestion& question, const Draws& dra
     lesion.crossing_days.resize(n);
     draws.words(0, Streams::kLesions + k, into);
     for (std::size_t i = 0; i < n; ++i) {
+      const std::size_t from = drawn(i);
       lesion.component[i] = component_of(model, grade[i]);
       double delay = 0.0;
       if (model.repaired) {
-        delay = coaptation.at(normal.at(words[0][i]));
-        if (model.coaptations > 1) delay += coaptation.at(normal.at(words[1][i]));
+        delay = coaptation.at(normal.at(words[0][from]));
+        if (model.coaptations > 1) delay += coaptation.at(normal.at(words[1][from]));
       } else {
-        delay = latency.at(normal.at(words[0][i]));
+        delay = latency.at(normal.at(words[0][from]));
       }
       lesion.crossing_days[i] = delay;
       lesion.ready_days[i] = model.repaired ? model.operation_days + delay : delay;
@@ -153,6 +161,18 @@ std::vector<Patient> sample_patients(const ForecastQuestion& question, const Dra
     }
   }
   return patients;
+}
+
+double due_days(Finding::Kind kind, const Course& course) {
+  switch (kind) {
+    case Finding::Kind::units:
+      return course.units;
+    case Finding::Kind::sensation:
+      return course.useful;
+    case Finding::Kind::movement:
+      break;
+  }
+  return course.movement;
 }
 
 const Parameter& TargetModel::use(const Parameter& parameter) {

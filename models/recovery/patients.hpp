@@ -70,6 +70,9 @@ inline bool better(Course::State state, double arrive, Course::State than, doubl
   return state > than || (state == than && arrive < than_arrive);
 }
 
+// The day on which a finding of that kind is first there. Of a course that grows or is blocked.
+double due_days(Finding::Kind kind, const Course& course);
+
 // The rows that one target needs, looked up once.
 class TargetModel {
  public:

@@ -205,6 +205,7 @@ class Recovery {
   void decide() {
     for (std::size_t k = 0; k < patient_.injuries.size(); ++k) {
       DecisionFacts known = facts(k);
+      answer_.facts.push_back(known);
       const Decision decision = rules_.decide(known);
       if (k == 0 || decision.priority < answer_.decision.priority) answer_.decision = decision;
       known.red_flags.clear();
@@ -252,7 +253,12 @@ class Recovery {
     if (!patient_.limb.age_years) {
       assume("the age is not given: the chance of use is that of the middle age group");
     }
-    const Forecast result = forecast(question);
+    ForecastQuestion asked = question;
+    if (options_.before_forecast) {
+      if (auto ready = options_.before_forecast(asked, limb_); !ready) return ready;
+    }
+    const Forecast result = forecast(asked);
+    if (options_.after_forecast) options_.after_forecast(asked, result);
     used_parameters_.insert(result.parameters.begin(), result.parameters.end());
     answer_.findings_used = result.findings_used;
     if (result.findings_contradict) {
@@ -275,7 +281,7 @@ class Recovery {
     }
     const double today = std::max(0.0, days_between(day_zero_, options_.today));
     time_operation(question, today);
-    answer_.tinel = tinel_schedule(question, result, std::max(today, 30.0));
+    answer_.tinel = tinel_schedule(asked, result, std::max(today, 30.0));
     return {};
   }
 

@@ -1,6 +1,7 @@
 #pragma once
 // The question of the recovery command: what to decide next and by when; when, and with what
 // chance, each muscle and skin area below the lesions is reinnervated.
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -13,6 +14,10 @@
 #include "models/recovery/forecast.hpp"
 #include "models/recovery/timing.hpp"
 #include "models/recovery/tinel.hpp"
+
+namespace endplate::limb {
+class CaseLimb;
+}
 
 namespace endplate::recovery {
 
@@ -49,6 +54,7 @@ struct RecoveryAnswer {
   std::string no_timing;  // why there is no curve
   TinelSchedule tinel;
   std::optional<casefile::Date> injury_date;
+  std::vector<DecisionFacts> facts;             // by injury, what the decision rests on
   std::vector<std::string> assumptions;         // what was not given, in words
   std::vector<std::string> warnings;            // where the limb lies outside what was published
   std::vector<std::string> assumed_parameters;  // figures that no source supports, with reasons
@@ -59,6 +65,11 @@ struct RecoveryOptions {
   int samples = 2000;
   std::uint64_t seed = 1;
   casefile::Date today{};
+  // For a question that builds on this one. The first may change what is asked of the forecast, but
+  // not the lesions or targets themselves; the curve of operation dates keeps what the case says.
+  std::function<std::expected<void, Error>(ForecastQuestion&, const limb::CaseLimb&)>
+      before_forecast{};
+  std::function<void(const ForecastQuestion&, const Forecast&)> after_forecast{};
 };
 
 // Fault::outside_model when the case holds no injury; what the limb refuses is passed on.

@@ -24,6 +24,8 @@ Json date_of_day(const RecoveryAnswer& answer, const std::optional<double>& days
   return iso_date(recovery::plus_days(*answer.injury_date, *days));
 }
 
+}  // namespace
+
 Json decision_json(const recovery::Decision& decision) {
   Json steps = Json::array();
   for (const recovery::DatedStep& step : decision.steps) {
@@ -116,6 +118,8 @@ Json timing_json(const RecoveryAnswer& answer) {
   timing["of"] = answer.timing->of;
   return timing;
 }
+
+namespace {
 
 Json tinel_json(const RecoveryAnswer& answer) {
   if (!answer.no_forecast.empty()) return {{"says_nothing", answer.no_forecast}};

@@ -29,6 +29,8 @@ std::string by_words(const recovery::Decision& decision) {
   return fmt::format("{} after the {}", span_of(decision.by_days), decision.by_from);
 }
 
+}  // namespace
+
 std::string decision_text(const recovery::Decision& decision) {
   std::string out = labelled("DECISION", decision.next + ".");
   out += labelled("By", by_words(decision));
@@ -85,6 +87,8 @@ std::string lesion_text(const RecoveryAnswer& answer) {
   return out;
 }
 
+namespace {
+
 // Areas beyond the autonomous zones stay in the JSON document.
 bool shown(const recovery::RecoveryTarget& target, bool any_zone) {
   return target.kind == TargetKind::motor || target.autonomous_zone || !any_zone;
@@ -99,11 +103,13 @@ std::string short_name(const recovery::RecoveryTarget& target, const RecoveryAns
   return target.kind == TargetKind::motor && same == 1 ? base : target.name;
 }
 
+}  // namespace
+
 std::string targets_text(const RecoveryAnswer& answer) {
   using enum TextTable::Align;
   const bool any_zone =
       std::ranges::any_of(answer.targets, [](const auto& t) { return t.autonomous_zone; });
-  TextTable table({{"Target", left, 22},
+  TextTable table({{"Target", left, 20},
                    {"Way mm", right},
                    {"Arrive mo", right},
                    {"Units mo", right},
@@ -175,6 +181,8 @@ std::string timing_text(const RecoveryAnswer& answer) {
   }
   return labelled("Operation", text);
 }
+
+namespace {
 
 std::string tinel_text(const RecoveryAnswer& answer) {
   if (answer.tinel.steps.empty()) return labelled("Tinel", answer.tinel.says_nothing);

@@ -11,4 +11,10 @@ namespace endplate::cli {
 std::string recovery_text(const recovery::RecoveryAnswer& answer, const CommonOptions& options,
                           Side side);
 
+// Parts of it that other pages show as well.
+std::string decision_text(const recovery::Decision& decision);
+std::string lesion_text(const recovery::RecoveryAnswer& answer);
+std::string targets_text(const recovery::RecoveryAnswer& answer);
+std::string timing_text(const recovery::RecoveryAnswer& answer);
+
 }  // namespace endplate::cli
