@@ -205,6 +205,7 @@ class Recovery {
   void decide() {
     for (std::size_t k = 0; k < patient_.injuries.size(); ++k) {
       DecisionFacts known = facts(k);
+      answer_.facts.push_back(known);
       const Decision decision = rules_.decide(known);
       if (k == 0 || decision.priority < answer_.decision.priority) answer_.decision = decision;
       known.red_flags.clear();

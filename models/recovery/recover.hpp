@@ -39,6 +39,7 @@ struct RecoveryLesion {
 
 struct RecoveryAnswer {
   Decision decision;
+  std::vector<DecisionFacts> facts;  // by injury: what the decision was made on
   std::vector<RecoveryLesion> lesions;
   std::string no_forecast;              // why there are no targets; empty when there is a forecast
   std::vector<RecoveryTarget> targets;  // in order of return

@@ -24,27 +24,6 @@ Json date_of_day(const RecoveryAnswer& answer, const std::optional<double>& days
   return iso_date(recovery::plus_days(*answer.injury_date, *days));
 }
 
-Json decision_json(const recovery::Decision& decision) {
-  Json steps = Json::array();
-  for (const recovery::DatedStep& step : decision.steps) {
-    steps.push_back({{"date", optional_date(step.date)},
-                     {"days_from_injury", step.days_from_injury},
-                     {"what", step.what}});
-  }
-  return {{"next", decision.next},
-          {"by_date", optional_date(decision.by_date)},
-          {"by_days", decision.by_days},
-          {"by_from", decision.by_from},
-          {"overdue", decision.overdue},
-          {"unless", decision.unless.empty() ? Json(nullptr) : Json(decision.unless)},
-          {"reasons", decision.reasons},
-          {"steps", steps},
-          {"practice", decision.practice},
-          {"rule", decision.rule},
-          {"source", decision.source},
-          {"provenance", decision.provenance}};
-}
-
 Json lesions_json(const RecoveryAnswer& answer) {
   Json lesions = Json::array();
   for (const recovery::RecoveryLesion& lesion : answer.lesions) {
@@ -127,6 +106,27 @@ Json tinel_json(const RecoveryAnswer& answer) {
 }
 
 }  // namespace
+
+Json decision_json(const recovery::Decision& decision) {
+  Json steps = Json::array();
+  for (const recovery::DatedStep& step : decision.steps) {
+    steps.push_back({{"date", optional_date(step.date)},
+                     {"days_from_injury", step.days_from_injury},
+                     {"what", step.what}});
+  }
+  return {{"next", decision.next},
+          {"by_date", optional_date(decision.by_date)},
+          {"by_days", decision.by_days},
+          {"by_from", decision.by_from},
+          {"overdue", decision.overdue},
+          {"unless", decision.unless.empty() ? Json(nullptr) : Json(decision.unless)},
+          {"reasons", decision.reasons},
+          {"steps", steps},
+          {"practice", decision.practice},
+          {"rule", decision.rule},
+          {"source", decision.source},
+          {"provenance", decision.provenance}};
+}
 
 Json recovery_json(const RecoveryAnswer& answer, const CommonOptions& options, Side side) {
   std::vector<std::string> assumptions = answer.assumptions;

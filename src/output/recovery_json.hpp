@@ -5,6 +5,9 @@
 
 namespace endplate::cli {
 
+// The "decision" of every document that opens with one.
+Json decision_json(const recovery::Decision& decision);
+
 Json recovery_json(const recovery::RecoveryAnswer& answer, const CommonOptions& options, Side side);
 
 }  // namespace endplate::cli

@@ -29,22 +29,6 @@ std::string by_words(const recovery::Decision& decision) {
   return fmt::format("{} after the {}", span_of(decision.by_days), decision.by_from);
 }
 
-std::string decision_text(const recovery::Decision& decision) {
-  std::string out = labelled("DECISION", decision.next + ".");
-  out += labelled("By", by_words(decision));
-  if (!decision.unless.empty()) out += labelled("Unless", decision.unless);
-  out += labelled("Because", joined(decision.reasons) + " [" + decision.source + "]");
-  std::vector<std::string> steps;
-  for (const recovery::DatedStep& step : decision.steps) {
-    steps.push_back(
-        (step.date ? iso_date(*step.date) : span_of(step.days_from_injury) + " after the injury") +
-        " " + step.what);
-  }
-  if (!steps.empty()) out += labelled("Dates", joined(steps));
-  if (!decision.practice.empty()) out += labelled("Practice", decision.practice);
-  return out;
-}
-
 std::string lesion_text(const RecoveryAnswer& answer) {
   std::string out;
   for (const recovery::RecoveryLesion& lesion : answer.lesions) {
@@ -190,6 +174,22 @@ std::string tinel_text(const RecoveryAnswer& answer) {
 }
 
 }  // namespace
+
+std::string decision_text(const recovery::Decision& decision) {
+  std::string out = labelled("DECISION", decision.next + ".");
+  out += labelled("By", by_words(decision));
+  if (!decision.unless.empty()) out += labelled("Unless", decision.unless);
+  out += labelled("Because", joined(decision.reasons) + " [" + decision.source + "]");
+  std::vector<std::string> steps;
+  for (const recovery::DatedStep& step : decision.steps) {
+    steps.push_back(
+        (step.date ? iso_date(*step.date) : span_of(step.days_from_injury) + " after the injury") +
+        " " + step.what);
+  }
+  if (!steps.empty()) out += labelled("Dates", joined(steps));
+  if (!decision.practice.empty()) out += labelled("Practice", decision.practice);
+  return out;
+}
 
 std::string recovery_text(const RecoveryAnswer& answer, const CommonOptions& options, Side side) {
   std::string title = fmt::format("{} LIMB: recovery, reckoned on {}",
