@@ -80,6 +80,7 @@ int run_program(int argc, const char* const* argv, std::ostream& out, std::ostre
   register_distance(registry);
   register_deficit(registry);
   register_recovery(registry);
+  register_plan(registry);
   register_evidence(registry);
   register_check(registry);
 
