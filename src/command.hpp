@@ -55,6 +55,7 @@ void register_distance(Registry&);
 void register_evidence(Registry&);
 void register_followup(Registry&);
 void register_limb(Registry&);
+void register_plan(Registry&);
 void register_recovery(Registry&);
 
 }  // namespace endplate::cli
