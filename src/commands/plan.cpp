@@ -24,9 +24,8 @@ Expected<Answer> run(const CommonOptions& options) {
 }  // namespace
 
 void register_plan(Registry& registry) {
-  registry.add_command(
-      "plan", "the options side by side: what each needs, brings and costs; what would change it",
-      true, run);
+  registry.add_command("plan", "the options side by side: what each needs, brings and costs", true,
+                       run);
 }
 
 }  // namespace endplate::cli
