@@ -43,7 +43,7 @@ struct Scenario {
     world = {rate.mean, rate.sd, delay.mean, delay.sd, treatment == Treatment::graft ? 2 : 1,
              start};
 
-    // The mixture of a closed fracture where nothing was done.
+    // About the mixture of a closed fracture, where nothing was done.
     auto lesion = lesion_on("radial nerve", 150.0, {0.4, 0.37, 0.23});
     if (operated) {
       lesion = repaired(lesion, start, treatment == Treatment::graft ? 2 : 1);
