@@ -139,7 +139,10 @@ class Planner {
     const auto due = std::ranges::find_if(schedule_.sheet, [&](const SheetRow& row) {
       return !row.partial && row.window.late_days >= today_days();
     });
-    if (due != schedule_.sheet.end()) {
+    // Nobody is told to wait for a muscle beyond the day of the decision.
+    const auto& decide_by = decision.by_date;
+    if (due != schedule_.sheet.end() && answer_.injury_date && decide_by &&
+        !(*decide_by < recovery::plus_days(*answer_.injury_date, due->window.late_days))) {
       add("late", due->window.late_days, "Last expected day for " + due->target + ": " + due->sign,
           "If it has not come, growth is late: decide again, do not wait for the next in order.");
     }

@@ -18,7 +18,7 @@ import time
 os.environ["OMP_NUM_THREADS"] = os.environ["OPENBLAS_NUM_THREADS"] = "1"
 import numpy as np  # noqa: E402
 
-ROUNDS = 5
+ROUNDS = 3
 
 
 def load(folder):
