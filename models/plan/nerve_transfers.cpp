@@ -16,6 +16,15 @@ struct Judged {
   std::string why;
 };
 
+// As the series behind the chances were grouped (recovery_series.csv, column donor).
+std::string_view donor_kind(std::string_view nerve) {
+  if (nerve.contains("intercostal nerve")) return "intercostal donor";
+  for (const std::string_view far : {"phrenic", "accessory", "contralateral"}) {
+    if (nerve.contains(far)) return "distant donor";
+  }
+  return "near donor";
+}
+
 // Of several donors that must all work the worst counts, of those that may stand in the best.
 Judged joined(const std::vector<Judged>& parts, bool any) {
   constexpr auto rank = [](const Judged& judged) {
@@ -206,8 +215,8 @@ class NerveTransfers {
           "the axons grow through a graft of unknown length first: no time and no chance of the "
           "model");
     } else {
-      const Regrown regrown =
-          regrowth_.into(recipients, keys, today_days_, now_.patient().limb.age_years, seed_);
+      const Regrown regrown = regrowth_.into(recipients, keys, donor_kind(row.text("donor_nerve")),
+                                             today_days_, now_.patient().limb.age_years, seed_);
       candidate.first_movement = regrown.first_movement;
       candidate.model_chance = regrown.chance;
     }

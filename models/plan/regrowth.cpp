@@ -72,7 +72,7 @@ Regrown summarise(const recovery::RecoveryAnswer& answer, std::string_view how) 
 }
 
 Regrown Regrowth::into(const std::vector<anatomy::NodeIndex>& recipients,
-                       const std::vector<std::string>& wanted, double days,
+                       const std::vector<std::string>& wanted, std::string_view donor, double days,
                        std::optional<double> age_years, std::uint64_t seed) const {
   recovery::ForecastQuestion question;
   question.tree = &tree_;
@@ -87,6 +87,7 @@ Regrown Regrowth::into(const std::vector<anatomy::NodeIndex>& recipients,
     model.lesion.at = {node, 0.0};
     model.chance = {0.0, 0.0, 1.0};
     model.repaired = true;
+    model.donor = donor;
     model.operation_days = days;
     places.push_back(model.lesion.at);
     question.lesions.push_back(model);

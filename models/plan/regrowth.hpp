@@ -29,10 +29,10 @@ class Regrowth {
         targets_(recovery::all_targets(tree, package)) {}
 
   // One coaptation at the beginning of each of `recipients`, done `days` after the injury. Only
-  // the muscles named in `wanted` (keys) count.
+  // the muscles named in `wanted` (keys) count. `donor`: LesionModel::donor.
   Regrown into(const std::vector<anatomy::NodeIndex>& recipients,
-               const std::vector<std::string>& wanted, double days, std::optional<double> age_years,
-               std::uint64_t seed) const;
+               const std::vector<std::string>& wanted, std::string_view donor, double days,
+               std::optional<double> age_years, std::uint64_t seed) const;
 
  private:
   const anatomy::NerveTree& tree_;

@@ -42,8 +42,10 @@ struct LesionModel {
   double operation_days = 0.0;       // from the injury, when repaired
   int coaptations = 1;               // 2 with a graft
   double gap_mm = 0.0;               // after resection; the lesion lies in its middle
-  // The mended nerve got axons of another one (a nerve transfer): the first movement is seen later.
-  bool transfer = false;
+  // Of a nerve transfer: the mended nerve got axons of a "near donor", a "distant donor" or an
+  // "intercostal donor", as recovery_fitted.csv calls them. The first movement is seen later. Empty
+  // when the nerve's own axons grow.
+  std::string donor;
 };
 
 // Something seen in a target on a day.

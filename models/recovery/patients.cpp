@@ -191,7 +191,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   for (const LesionModel& model : question.lesions) injured.insert(model.lesion.at.nerve);
   double delay_months = 0.0;
   double graft_mm = 0.0;
-  bool transfer = false;
+  std::string_view donor;
   bool third = false;
   bool grows_without_repair = false;
   for (const Path& path : target.paths) {
@@ -204,7 +204,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
       if (std::ranges::find(way.nodes, model.lesion.at.nerve) == way.nodes.end()) continue;
       if (model.repaired) {
         operated_ = true;
-        transfer = transfer || model.transfer;
+        if (!model.donor.empty()) donor = model.donor;
         delay_months = std::max(delay_months, model.operation_days / kDaysAMonth);
         if (model.coaptations > 1) graft_mm = std::max(graft_mm, model.gap_mm);
       } else {
@@ -232,7 +232,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   if (motor) {
     units_delay_ = QuantileTable::of(use(p.find("units delay", "any", "any")));
     movement_delay_ = QuantileTable::of(
-        use(p.find("movement delay", transfer ? "transfer" : "any", treatment(operated_))));
+        use(p.find("movement delay", donor.empty() ? "any" : "transfer", treatment(operated_))));
     in_time_ = in_time_table(use(p.find("motor window", "motor", "any")));
   }
   effective_ = effective_table(slowing_);
@@ -249,6 +249,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
   if (question.age_years && *question.age_years < 16.0) adjust("age odds under 16", kind, 1.0);
   if (question.age_years && *question.age_years > 40.0) adjust("age odds over 40", kind, 1.0);
   if (motor) adjust("nerve odds", target.nerve, 1.0);
+  if (motor && !donor.empty()) adjust("transfer odds", donor, 1.0);
   adjust("delay odds a month", kind, delay_months);
   if (graft_mm > 0.0) adjust("graft odds 10 mm", kind, graft_mm / 10.0);
   useful_ = from_logit(log_odds);

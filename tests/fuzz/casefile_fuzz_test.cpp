@@ -126,6 +126,8 @@ TEST_CASE("a value of a wrong kind is refused at its place", "[fuzz]") {
       if (place.to_string() == "/label") continue;  // any text is a label
       json changed = document;
       changed[place] = garbage[random() % garbage.size()];
+      // Which points a nerve has the limb knows, not the reader.
+      if (place.back() == "point" && changed[place] == "zzq xjk") continue;
       const std::string text = changed.dump();
       CAPTURE(place.to_string(), text);
       const auto answer = reader.read(text);

@@ -35,7 +35,7 @@ Summary forecast_at(double distance_mm, const char* nerve, const char* id, int c
   limb.metrics.length_mm[branch] = distance_mm;
   auto lesion = lesion_on(nerve, 0.0);
   if (coaptations > 0) lesion = repaired(lesion, 0.0, coaptations);
-  lesion.transfer = transfer;
+  if (transfer) lesion.donor = "near donor";
   const Asked asked(limb, {lesion});
   const auto forecast = recovery::forecast(asked.question);
   const auto& target = asked.of(forecast, id);
