@@ -57,6 +57,7 @@ class Recovery {
     if (const auto placed = place_lesions(); !placed) return std::unexpected(placed.error());
     find_targets();
     decide();
+    point_to_followup();
     if (answer_.no_forecast.empty()) {
       if (const auto run = run_forecast(); !run) return std::unexpected(run.error());
     }
@@ -66,6 +67,19 @@ class Recovery {
 
  private:
   void assume(std::string words) { answer_.assumptions.push_back(std::move(words)); }
+
+  // A sign that stands still would change the decision, and is not looked at here.
+  void point_to_followup() {
+    if (options_.after_forecast) return;
+    const bool tapped = (patient_.examination && !patient_.examination->tinel.empty()) ||
+                        std::ranges::any_of(patient_.observations,
+                                            [](const auto& seen) { return !seen.tinel.empty(); });
+    if (tapped) {
+      assume(
+          "the Tinel points of the case are not weighed here, though they can change the decision: "
+          "followup weighs them");
+    }
+  }
 
   std::optional<Problem> check_dates() const {
     for (std::size_t k = 0; k < patient_.injuries.size(); ++k) {

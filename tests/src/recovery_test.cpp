@@ -196,3 +196,17 @@ TEST_CASE("a graft done starts from its date and closes the question of when to 
   CHECK(answer["operation_timing"]["chance_by_date"].empty());
   CHECK(answer["targets"][0]["axons_arrive_days"]["p05"].get<double>() > 7.0 + 30.0);
 }
+
+TEST_CASE("recovery says where Tinel points are weighed when it has some", "[cli][recovery]") {
+  const auto mentions = [](const Json& patient) {
+    const Ran ran = recovery(patient, kJson);
+    REQUIRE(ran.status == 0);
+    return ran.json()["assumptions"].dump().contains("followup weighs them");
+  };
+  Json patient = radial();
+  CHECK_FALSE(mentions(patient));
+  patient["observations"] = Json::parse(R"([{"date": "2026-06-08", "tinel": [
+      {"nerve": "radial nerve",
+       "at": {"landmark": "lateral epicondyle", "offset_mm": 110, "toward": "proximal"}}]}])");
+  CHECK(mentions(patient));
+}
