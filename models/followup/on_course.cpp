@@ -18,13 +18,12 @@ ProgressChances progress_chances(std::span<const Growth> patients, std::span<con
     const Growth& growth = patients[i];
     if (growth.state == State::not_below) continue;
     total += weights[i];
+    const bool grows = growth.state == State::growth;  // else a block, which has no rate
     if (growth.state == State::none) {
       chances.no_advance += weights[i];
-    } else if (growth.state == State::block) {
-      chances.on_course += weights[i];
-    } else if (growth.rate < parameters.slow_mm_per_day) {
+    } else if (grows && growth.rate < parameters.slow_mm_per_day) {
       chances.late += weights[i];
-    } else if (growth.rate > parameters.fast_mm_per_day) {
+    } else if (grows && growth.rate > parameters.fast_mm_per_day) {
       chances.ahead += weights[i];
     } else {
       chances.on_course += weights[i];

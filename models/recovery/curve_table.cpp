@@ -73,14 +73,14 @@ QuantileTable::QuantileTable(const std::function<double(double)>& value) {
 std::shared_ptr<const QuantileTable> QuantileTable::of(const Parameter& parameter) {
   constexpr std::size_t kMostKept = 32;
   using Key = std::tuple<Family, double, double>;
-  static std::mutex kMutex;
-  static std::map<Key, std::shared_ptr<const QuantileTable>> kKept;
-  const std::scoped_lock lock(kMutex);
+  static std::mutex mutex;
+  static std::map<Key, std::shared_ptr<const QuantileTable>> kept;
+  const std::scoped_lock lock(mutex);
   const Key key{parameter.family, parameter.mean, parameter.sd};
-  if (const auto found = kKept.find(key); found != kKept.end()) return found->second;
-  if (kKept.size() >= kMostKept) kKept.clear();
+  if (const auto found = kept.find(key); found != kept.end()) return found->second;
+  if (kept.size() >= kMostKept) kept.clear();
   auto table = std::make_shared<const QuantileTable>([&](double z) { return parameter.at(z); });
-  kKept.emplace(key, table);
+  kept.emplace(key, table);
   return table;
 }
 

@@ -31,7 +31,7 @@ class CurveTable {
   CurveTable(std::function<double(double)> f, double end, std::size_t pieces);
 
   double at(double x) const {
-    if (!(x >= 0.0 && x < end_)) return f_(x);
+    if (x < 0.0 || x >= end_) return f_(x);
     return pieces_[static_cast<std::size_t>(x * pieces_per_unit_)].at(x);
   }
 

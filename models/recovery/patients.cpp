@@ -61,27 +61,27 @@ std::shared_ptr<const CurveTable> kept_table(std::pair<double, double> key, cons
 }
 
 std::shared_ptr<const CurveTable> effective_table(const Slowing& slowing) {
-  static std::mutex kMutex;
-  static KeptTables kKept;
+  static std::mutex mutex;
+  static KeptTables kept;
   return kept_table(
       {slowing.reference_mm, slowing.slowing_mm},
       [&] {
         // No nerve of the limb is longer than a metre.
         return CurveTable([slowing](double mm) { return slowing.effective_mm(mm); }, 1000.0, 500);
       },
-      kMutex, kKept);
+      mutex, kept);
 }
 
 std::shared_ptr<const CurveTable> in_time_table(const Parameter& window) {
-  static std::mutex kMutex;
-  static KeptTables kKept;
+  static std::mutex mutex;
+  static KeptTables kept;
   return kept_table(
       {window.mean, window.sd},
       [&] {
         const LogLogistic curve = log_logistic_from(window.mean, window.sd);
         return CurveTable([curve](double days) { return curve.survival(days); }, 2048.0, 1024);
       },
-      kMutex, kKept);
+      mutex, kept);
 }
 
 }  // namespace

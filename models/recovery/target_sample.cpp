@@ -228,8 +228,8 @@ void sample_target(const ForecastQuestion& question, const TargetModel& model,
   std::size_t grown = 0;
   double chance_in_time = 0.0;
 
-  Arrivals arrivals;
-  std::array<std::array<std::uint32_t, kBlock>, 4> words;
+  Arrivals arrivals{};
+  std::array<std::array<std::uint32_t, kBlock>, 4> words{};
   for (std::size_t begin = 0; begin < n; begin += kBlock) {
     const std::size_t end = std::min(n, begin + kBlock);
     sampler.arrivals(begin, end, arrivals);
