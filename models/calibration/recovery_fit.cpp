@@ -13,13 +13,17 @@
 #include <string>
 
 #include "models/calibration/recovery_likelihood.hpp"
+#include "models/evidence/log_odds.hpp"
 #include "models/recovery/mean_chance.hpp"
 
 namespace endplate::calibration {
 namespace {
 
+using evidence::from_logit;
+using evidence::logit;
+
 using Study = std::vector<std::size_t>;
-constexpr double kNinety = 1.6448536269514722;
+constexpr double kNinety = evidence::kNinetyPerCentInSd;
 
 struct Cost {
   const std::vector<RecoverySeries>* rows;
@@ -93,14 +97,6 @@ Expected<RecoveryEstimate> estimate(const std::vector<RecoverySeries>& rows,
   const Covariance symmetric = 0.5 * (curvature + curvature.transpose());
   result.covariance = symmetric.inverse();
   return result;
-}
-
-double logit(double p) {
-  return std::log(p / (1.0 - p));
-}
-
-double from_logit(double x) {
-  return 1.0 / (1.0 + std::exp(-x));
 }
 
 SeriesInterval exact_interval(int n, int count) {

@@ -8,6 +8,8 @@
 #include <numbers>
 #include <stdexcept>
 
+#include "models/evidence/log_odds.hpp"
+
 namespace endplate::evidence {
 namespace {
 
@@ -16,12 +18,6 @@ constexpr double kLargestLogit = 12.0;  // a share of 6 in a million
 constexpr double kLargestTau = 10.0;
 constexpr double kDiedAway = -34.0;  // log of a height that no digit feels
 
-double expit(double x) {
-  return 1.0 / (1.0 + std::exp(-x));
-}
-double logit(double p) {
-  return std::log(p / (1.0 - p));
-}
 // log(1 + exp(x)) without overflow.
 double softplus(double x) {
   return x > 0.0 ? x + std::log1p(std::exp(-x)) : std::log1p(std::exp(x));
@@ -44,7 +40,7 @@ double log_marginal(const Count& c, double mean, double tau) {
   double mode = 0.0;
   double curvature = 1.0;
   for (int iteration = 0; iteration < 200; ++iteration) {
-    const double p = expit(mean + tau * mode);
+    const double p = from_logit(mean + tau * mode);
     curvature = 1.0 + tau * tau * c.n * p * (1.0 - p);
     const double step = (tau * (c.events - c.n * p) - mode) / curvature;
     mode += std::clamp(step, -0.5, 0.5);
@@ -95,7 +91,7 @@ double error_of_mean_alone(std::span<const Count> counts, double mean, double ta
 }
 
 Interval on_share_scale(double mean, double half_width) {
-  return {expit(mean - half_width), expit(mean + half_width)};
+  return {from_logit(mean - half_width), from_logit(mean + half_width)};
 }
 
 }  // namespace
@@ -187,7 +183,7 @@ PooledProportion pool_proportions(std::span<const Count> counts, double floor_ta
   const LogitNormal used =
       pooled.at_floor ? fit_logit_normal_at(counts, floor_tau) : pooled.maximum_likelihood;
   pooled.tau = used.tau;
-  pooled.share = expit(used.mean);
+  pooled.share = from_logit(used.mean);
   pooled.mean_interval = on_share_scale(used.mean, z * used.standard_error);
   pooled.new_study_interval =
       on_share_scale(used.mean, z * std::hypot(used.standard_error, used.tau));

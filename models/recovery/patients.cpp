@@ -7,10 +7,14 @@
 #include <set>
 #include <utility>
 
+#include "models/evidence/log_odds.hpp"
 #include "models/recovery/mean_chance.hpp"
 
 namespace endplate::recovery {
 namespace {
+
+using evidence::from_logit;
+using evidence::logit;
 
 constexpr double kDaysAMonth = 365.25 / 12.0;
 
@@ -18,15 +22,7 @@ std::string_view treatment(bool operated) {
   return operated ? "operated" : "none";
 }
 
-constexpr double kNinety = 1.6448536269514722;  // 90 % of a normal lie within so many SD
-
-double logit(double chance) {
-  return std::log(chance / (1.0 - chance));
-}
-
-double from_logit(double logit) {
-  return 1.0 / (1.0 + std::exp(-logit));
-}
+constexpr double kNinety = evidence::kNinetyPerCentInSd;
 
 // `grade`: uniform between 0 and 1.
 Component component_of(const LesionModel& model, double grade) {

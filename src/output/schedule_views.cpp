@@ -43,6 +43,24 @@ std::string emg_text(const schedule::EmgStudy& study, const recovery::RecoveryAn
   return out;
 }
 
+// What the dates rest on: a sheet must not look like a reason to wait where many nerves grow
+// nothing, or for an operation that is only planned.
+std::string reckoned_text(const recovery::RecoveryAnswer& answer) {
+  std::string out;
+  for (const recovery::RecoveryLesion& lesion : answer.lesions) {
+    const double none = lesion.grade_chance[2];
+    std::string words = lesion.nerve + ", " + lesion.operation;
+    if (!lesion.repaired && none > 0.0) {
+      words += fmt::format(
+          ": as it stands nothing grows in {} % of such lesions; the dates are those of the others "
+          "and no reason to wait",
+          per_cent(none));
+    }
+    out += labelled("Reckoned", words);
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string sheet_text(const schedule::Schedule& schedule, const recovery::RecoveryAnswer& answer,
@@ -55,6 +73,7 @@ std::string sheet_text(const schedule::Schedule& schedule, const recovery::Recov
   if (schedule.sheet.empty()) {
     out += labelled("Order", "none: " + schedule.no_sheet);
   } else {
+    out += reckoned_text(answer) + '\n';
     TextTable table({{"", left},
                      {"Target", left, 28},
                      {"Look for", left, 20},

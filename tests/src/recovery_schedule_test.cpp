@@ -68,6 +68,8 @@ TEST_CASE("the sheet lists each muscle with a box, in 100 columns, with the caut
   CHECK(ran.out.starts_with("RIGHT LIMB: order of return"));
   CHECK(ran.out.find("DECISION") < ran.out.find("[ ]"));
   CHECK(ran.out.find("[ ]  brachioradialis") != std::string::npos);
+  // Dates that hold only where axons grow say so before the first of them.
+  CHECK(ran.out.find("without repair: as it stands nothing grows in") < ran.out.find("[ ]"));
   CHECK(ran.out.find("fibrillation") != std::string::npos);
   CHECK(ran.out.find("not to replace surgical judgement") != std::string::npos);
   std::istringstream lines(ran.out);

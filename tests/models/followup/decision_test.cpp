@@ -10,15 +10,6 @@ using casefile::Mechanism;
 
 namespace {
 
-const DecisionRules& rules() {
-  static const DecisionRules kRules = [] {
-    auto rules = DecisionRules::from(tables().package);
-    REQUIRE(rules);
-    return std::move(*rules);
-  }();
-  return kRules;
-}
-
 const casefile::Date kInjury{std::chrono::year(2026), std::chrono::month(1), std::chrono::day(5)};
 
 DecisionFacts facts_on(double days, Mechanism mechanism, OperationDone operation,

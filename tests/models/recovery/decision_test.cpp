@@ -13,15 +13,6 @@ using casefile::Mechanism;
 
 namespace {
 
-const DecisionRules& rules() {
-  static const DecisionRules kRules = [] {
-    auto rules = DecisionRules::from(tables().package);
-    REQUIRE(rules);
-    return std::move(*rules);
-  }();
-  return kRules;
-}
-
 Date on(int year, unsigned month, unsigned day) {
   return Date{std::chrono::year(year), std::chrono::month(month), std::chrono::day(day)};
 }

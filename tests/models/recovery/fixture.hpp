@@ -6,6 +6,7 @@
 #include "models/anatomy/nerve_metrics.hpp"
 #include "models/anatomy/nerve_tree.hpp"
 #include "models/evidence/data_package.hpp"
+#include "models/recovery/decision.hpp"
 #include "models/recovery/forecast.hpp"
 #include "models/recovery/parameters.hpp"
 #include "models/recovery/targets.hpp"
@@ -34,6 +35,15 @@ inline const Tables& tables() {
                   std::move(targets)};
   }();
   return kTables;
+}
+
+inline const recovery::DecisionRules& rules() {
+  static const recovery::DecisionRules kRules = [] {
+    auto rules = recovery::DecisionRules::from(tables().package);
+    REQUIRE(rules);
+    return std::move(*rules);
+  }();
+  return kRules;
 }
 
 inline anatomy::NodeIndex node(std::string_view name) {
