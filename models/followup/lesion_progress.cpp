@@ -53,6 +53,7 @@ class Judge {
           std::ranges::find(observed_.series, k, [](const TinelSeries& one) { return one.lesion; });
       const Reference reference = reference_of(question, k);
       LesionProgress progress;
+      double no_growth_before = 0.0;
       progress.tappable = reference.skin;
       if (series != observed_.series.end()) progress.points = series->points;
       if (reference.target) {
@@ -63,10 +64,12 @@ class Judge {
         progress.chance_block = share(patients, forecast.weights, Course::State::block);
         progress.rate_mm_per_day = rates_of(patients, forecast.weights);
         const auto before = growth_of(usual, target);
-        progress.usual_rate_mm_per_day =
-            rates_of(before, std::vector<double>(before.size(), 1.0)).value_or(Summary{});
+        const std::vector<double> equal(before.size(), 1.0);
+        progress.usual_rate_mm_per_day = rates_of(before, equal).value_or(Summary{});
+        no_growth_before = progress_chances(before, equal, parameters_).no_advance;
       }
       Basis basis = basis_of(question, k, progress, telling);
+      basis.chance_no_growth_before = no_growth_before;
       basis.misfit = observed_.misfit[k] || forecast.findings_contradict;
       progress.call = call(progress.chances, basis, parameters_);
       lesions.push_back(std::move(progress));

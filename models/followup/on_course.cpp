@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 namespace endplate::followup {
 
@@ -37,6 +38,27 @@ ProgressChances progress_chances(std::span<const Growth> patients, std::span<con
   }
   return chances;
 }
+
+namespace {
+
+double odds(double chance) {
+  return chance / std::max(1.0 - chance, 1e-12);
+}
+
+// A repair lets nothing through so seldom that even telling points leave this less likely than not:
+// then what they say counts and not the chance.
+std::optional<Call> still(const ProgressChances& chances, const Basis& basis,
+                          const FollowupParameters& parameters) {
+  if (chances.no_advance >= parameters.call_chance) return Call{Progress::no_advance, ""};
+  const double before = odds(basis.chance_no_growth_before);
+  if (before <= 0.0 || odds(chances.no_advance) < parameters.call_evidence * before) return {};
+  return Call{Progress::no_advance,
+              fmt::format("growth is still the likelier, but what was seen has raised the odds "
+                          "that nothing grows {:.0f} times",
+                          odds(chances.no_advance) / before)};
+}
+
+}  // namespace
 
 Call call(const ProgressChances& chances, const Basis& basis,
           const FollowupParameters& parameters) {
@@ -72,8 +94,8 @@ Call call(const ProgressChances& chances, const Basis& basis,
                         "the repair; before {:.0f} nothing is called",
                         basis.last_days, parameters.earliest_call_days)};
   }
-  const std::array<std::pair<double, Progress>, 4> states{{
-      {chances.no_advance, Progress::no_advance},
+  if (auto none_grows = still(chances, basis, parameters)) return *none_grows;
+  const std::array<std::pair<double, Progress>, 3> states{{
       {chances.late, Progress::late},
       {chances.on_course, Progress::on_course},
       {chances.ahead, Progress::ahead},

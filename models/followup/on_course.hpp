@@ -22,9 +22,10 @@ ProgressChances progress_chances(std::span<const Growth> patients, std::span<con
 
 // What there is to judge by.
 struct Basis {
-  bool tappable = true;          // skin fibres run in the nerve beyond the lesion
-  bool anything_seen = false;    // a muscle, EMG, sensation or a point, on a known date
-  bool misfit = false;           // the findings fit no course
+  double chance_no_growth_before = 0.0;  // that nothing grows, before anything was seen
+  bool tappable = true;                  // skin fibres run in the nerve beyond the lesion
+  bool anything_seen = false;            // a muscle, EMG, sensation or a point, on a known date
+  bool misfit = false;                   // the findings fit no course
   double last_days = 0.0;        // the last finding that says anything, from injury or repair
   int visits = 0;                // with a Tinel point that was used
   double span_days = 0.0;        // between the first and the last of them
@@ -33,8 +34,10 @@ struct Basis {
 
 struct Call {
   recovery::Progress progress = recovery::Progress::cannot_tell_yet;
-  std::string why;  // of "cannot tell yet" and "not informative"
+  std::string why;  // of "cannot tell yet", "not informative" and an unlikely "no advance"
 };
+// `no advance` is also called while growth is the likelier, once what was seen has raised the odds
+// of nothing growing enough (call_evidence).
 Call call(const ProgressChances& chances, const Basis& basis, const FollowupParameters& parameters);
 
 }  // namespace endplate::followup

@@ -10,7 +10,7 @@ namespace endplate::followup {
 
 Expected<FollowupParameters> FollowupParameters::from(const evidence::DataPackage& package) {
   using P = FollowupParameters;
-  constexpr std::array<std::pair<std::string_view, double P::*>, 14> kAll{{
+  constexpr std::array<std::pair<std::string_view, double P::*>, 15> kAll{{
       {"tinel_error", &P::tinel_error_mm},
       {"tinel_place_error", &P::tinel_place_error_mm},
       {"tinel_in_block", &P::tinel_in_block},
@@ -22,6 +22,7 @@ Expected<FollowupParameters> FollowupParameters::from(const evidence::DataPackag
       {"slow_rate", &P::slow_mm_per_day},
       {"fast_rate", &P::fast_mm_per_day},
       {"call_chance", &P::call_chance},
+      {"call_evidence", &P::call_evidence},
       {"finding_due", &P::finding_due},
       {"misfit", &P::misfit},
       {"last_look", &P::last_look_days},

@@ -20,8 +20,9 @@ struct FollowupParameters {
   double slow_mm_per_day = 0.0;
   double fast_mm_per_day = 0.0;
   double call_chance = 0.0;
-  double finding_due = 0.0;  // share of growing patients
-  double misfit = 0.0;       // chance
+  double call_evidence = 0.0;  // ratio of odds
+  double finding_due = 0.0;    // share of growing patients
+  double misfit = 0.0;         // chance
   double last_look_days = 0.0;
 
   std::vector<std::string> assumed;  // in words, those that no source supports, with the reason

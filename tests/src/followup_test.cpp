@@ -233,7 +233,7 @@ TEST_CASE("the example of a repair without advance is called", "[cli][followup]"
   REQUIRE(ran.status == 0);
   const Json answer = Json::parse(ran.out);
   CHECK(answer["on_course"] == "no advance");
-  CHECK(next_of(answer).starts_with("End of waiting: ultrasound and EMG"));
+  CHECK(next_of(answer).starts_with("End of waiting set: a second observer"));
 }
 
 TEST_CASE("the text opens with side and decision and fits a terminal", "[cli][followup]") {

@@ -71,6 +71,8 @@ TEST_CASE("a watchful decision becomes the end of waiting, with a date", "[follo
   facts = facts_on(100.0, Mechanism::open_sharp, OperationDone::repair, Progress::on_course);
   CHECK(rules().decide(facts).next.starts_with("Protect"));
   facts.progress = Progress::no_advance;
+  CHECK(rules().decide(facts).next.starts_with("End of waiting set: a second observer"));
+  facts.today = plus_days(facts.today, 80);
   CHECK(rules().decide(facts).next.starts_with("End of waiting: ultrasound and EMG"));
 }
 

@@ -42,6 +42,19 @@ TEST_CASE("a state that is more likely than not is called", "[followup]") {
   CHECK(called({0.2, 0.3, 0.2, 0.3}, enough()) == Progress::cannot_tell_yet);
 }
 
+TEST_CASE("no advance is called on telling evidence although growth is the likelier",
+          "[followup]") {
+  Basis basis = enough();
+  basis.chance_no_growth_before = 0.05;
+  // Odds of 1 to 19 before; 5 times these are 5 to 19, a chance of 0.208.
+  CHECK(called({0.0, 0.0, 0.8, 0.2}, basis) == Progress::late);
+  const Call still = call({0.0, 0.0, 0.78, 0.22}, basis, limits());
+  CHECK(still.progress == Progress::no_advance);
+  CHECK_FALSE(still.why.empty());
+  basis.chance_no_growth_before = 0.0;  // what cannot be is not made likely by any factor
+  CHECK(called({0.0, 0.0, 1.0, 0.0}, basis) == Progress::late);
+}
+
 TEST_CASE("nothing is called before six weeks, with one point, or from findings that do not fit",
           "[followup]") {
   const ProgressChances sure{0.0, 0.0, 0.0, 1.0};
