@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 #include <numbers>
 
@@ -82,6 +83,15 @@ bool replaces(const RawArc& near, const std::vector<RawArc>& of_near, const RawA
          near.length_mm + on->length_mm <= (1.0F + kSparedShare) * far.length_mm;
 }
 
+// So that the directions about every vertex fit into 16 bits.
+float direction_step_rad(const FlatFaces& faces) {
+  double widest = 0.0;
+  for (std::uint32_t v = 0; v < faces.vertex_count(); ++v) {
+    widest = std::max(widest, faces.total_angle(v));
+  }
+  return static_cast<float>(std::max(widest, kPi) / std::numeric_limits<std::uint16_t>::max());
+}
+
 // The arcs of one vertex that are worth keeping, by the angle at which they leave.
 std::vector<RawArc> spare(std::vector<RawArc> arcs, float whole_rad,
                           const std::vector<std::vector<RawArc>>& from) {
@@ -106,11 +116,12 @@ ArcRange onward_from(const SightGraph& graph, std::uint32_t vertex, float arrivi
   // A shortest way leaves at least pi on both sides, less the bend that the graph needs.
   const double half = std::max(0.5 * whole - kPi, 0.0) + kMostBend_rad;
   if (2.0 * half >= whole) return {0, static_cast<std::uint16_t>(all)};
-  const auto begin = graph.details.begin() + at.first_arc;
+  const auto begin = graph.directions.begin() + at.first_arc;
   const auto index_of = [&](double rad) {
     const double wrapped = rad - whole * std::floor(rad / whole);
-    return std::ranges::lower_bound(begin, begin + all, static_cast<float>(wrapped), {},
-                                    &ArcDetail::leaving_rad) -
+    const auto steps = static_cast<float>(wrapped) / graph.direction_step_rad;
+    return std::ranges::lower_bound(begin, begin + all, steps, std::less<float>(),
+                                    &ArcDirections::leaving) -
            begin;
   };
   const double ahead = static_cast<double>(arriving_rad) + 0.5 * whole;
@@ -131,20 +142,25 @@ SightGraph make_sight_graph(const FlatFaces& faces, double in_edges) {
   std::ranges::for_each(from, tidy);
 
   SightGraph graph;
+  graph.direction_step_rad = direction_step_rad(faces);
+  const auto in_steps = [&](float rad) {
+    return static_cast<std::uint16_t>(std::lround(rad / graph.direction_step_rad));
+  };
   for (std::uint32_t v = 0; v < faces.vertex_count(); ++v) {
     const float whole = faces.closed(v) ? static_cast<float>(faces.total_angle(v)) : 0.0F;
     const std::vector<RawArc> arcs = spare(from[v], whole, from);
     graph.vertices.push_back({static_cast<std::uint32_t>(graph.arcs.size()),
                               static_cast<std::uint32_t>(arcs.size()), whole, radius_mm[v]});
     for (const RawArc& arc : arcs) {
-      graph.arcs.push_back({arc.head, arc.length_mm});
-      graph.details.push_back({v, arc.length_mm, arc.leaving_rad, arc.arriving_rad, {}});
+      graph.arcs.push_back({arc.head, arc.length_mm, {}});
+      graph.directions.push_back({in_steps(arc.leaving_rad), in_steps(arc.arriving_rad)});
       graph.longest_arc_mm = std::max(graph.longest_arc_mm, arc.length_mm);
     }
   }
   for (std::size_t a = 0; a < graph.arcs.size(); ++a) {
-    ArcDetail& arc = graph.details[a];
-    arc.onward = onward_from(graph, graph.arcs[a].head, arc.arriving_rad);
+    SightArc& arc = graph.arcs[a];
+    const float arriving_rad = graph.direction_step_rad * graph.directions[a].arriving;
+    arc.onward = onward_from(graph, arc.head, arriving_rad);
   }
   return graph;
 }

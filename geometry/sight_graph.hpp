@@ -8,13 +8,9 @@
 #include <vector>
 
 #include "geometry/flat_faces.hpp"
+#include "geometry/large_pages.hpp"
 
 namespace endplate::geometry {
-
-struct SightArc {
-  std::uint32_t head;
-  float length_mm;
-};
 
 // The arcs of a vertex that are worth following: `count` of them from its `first`, over the end of
 // its list back to the beginning.
@@ -23,13 +19,18 @@ struct ArcRange {
   std::uint16_t count;
 };
 
-// What is read of an arc once it has led somewhere.
-struct ArcDetail {
-  std::uint32_t tail;
+// What is read of an arc to follow it.
+struct SightArc {
+  std::uint32_t head;
   float length_mm;
-  float leaving_rad;   // about the tail (FlatFaces::direction)
-  float arriving_rad;  // direction back to the tail, about the head
-  ArcRange onward;     // arcs of the head
+  ArcRange onward;  // arcs of the head
+};
+
+// In steps of SightGraph::direction_step_rad, some 0.1 mrad. Few bytes matter here: a query reads
+// this of one arc a vertex, which lie anywhere.
+struct ArcDirections {
+  std::uint16_t leaving;   // about the tail (FlatFaces::direction)
+  std::uint16_t arriving;  // direction back to the tail, about the head
 };
 
 struct SightVertex {
@@ -42,8 +43,9 @@ struct SightVertex {
 struct SightGraph {
   std::vector<SightVertex> vertices;
   // Those of one vertex follow one another by the angle at which they leave.
-  std::vector<SightArc> arcs;
-  std::vector<ArcDetail> details;
+  LargeTable<SightArc> arcs;
+  LargeTable<ArcDirections> directions;  // by arc
+  float direction_step_rad = 1.0F;
   float longest_arc_mm = 0.0F;
 };
 

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "geometry/prepared_surface.hpp"
+#include "geometry/straight_labels.hpp"
 
 namespace endplate::geometry {
 namespace {
@@ -78,17 +79,12 @@ double length_mm(const StraightLabel& label) {
   return static_cast<double>(label.before_mm) + static_cast<double>(label.straight_mm);
 }
 
-// Infinite where no way led.
-double reached_mm(const StraightLabel& label) {
-  if (label.settled_mm < 0.0F) return kInfinite;
-  return length_mm(label);
-}
-
 }  // namespace
 
 struct DistanceField::Ways {
   Lookout source;
   Walk walk;
+  std::vector<StraightLabel> straight;
 };
 
 std::expected<SurfaceDistance, SurfaceFault> SurfaceDistance::prepare(const TriangleMesh& mesh,
@@ -113,27 +109,29 @@ DistanceField SurfaceDistance::from_vertex(std::uint32_t vertex) const {
 
 DistanceField SurfaceDistance::from(const SurfacePoint& source) const {
   Lookout lookout = look_out(*surface_, source);
-  Walk walk = walk_from(surface_->graph, seeds_of(*surface_, lookout));
+  const std::vector<Seed> seeds = seeds_of(*surface_, lookout);
+  Walk walk = walk_from(surface_->graph, seeds);
+  std::vector<StraightLabel> straight = straight_labels(surface_->graph, seeds, walk);
   DistanceField field;
   field.surface_ = surface_;
   field.at_vertices_mm_.reserve(surface_->number_of.size());
   for (const std::uint32_t v : surface_->number_of)
-    field.at_vertices_mm_.push_back(reached_mm(walk.straight[v]));
-  field.ways_ = std::make_shared<const DistanceField::Ways>(std::move(lookout), std::move(walk));
+    field.at_vertices_mm_.push_back(length_mm(straight[v]));
+  field.ways_ = std::make_shared<const DistanceField::Ways>(std::move(lookout), std::move(walk),
+                                                            std::move(straight));
   return field;
 }
 
 double DistanceField::at_mm(const SurfacePoint& point) const {
   const Lookout lookout = look_out(*surface_, point);
-  const Walk& walk = ways_->walk;
   if (lookout.vertex) {
-    return reached_mm(walk.straight[*lookout.vertex]);
+    return length_mm(ways_->straight[*lookout.vertex]);
   }
   const SeenVertex* nearest = nullptr;
   double nearest_mm = kInfinite;
   for (const SeenVertex& s : lookout.seen) {
     const double along_mm =
-        static_cast<double>(walk.labels[s.vertex].along_graph_mm) + s.distance_mm;
+        static_cast<double>(ways_->walk.labels[s.vertex].along_graph_mm) + s.distance_mm;
     if (along_mm < nearest_mm) {
       nearest_mm = along_mm;
       nearest = &s;
@@ -141,7 +139,7 @@ double DistanceField::at_mm(const SurfacePoint& point) const {
   }
   if (nearest == nullptr) return kInfinite;
   const double pulled_mm = length_mm(pulled_straight(
-      walk.straight[nearest->vertex], surface_->graph.vertices[nearest->vertex],
+      ways_->straight[nearest->vertex], surface_->graph.vertices[nearest->vertex],
       static_cast<float>(nearest->arriving_rad), static_cast<float>(nearest->distance_mm), 0.0F));
   // In sight of the source there is nothing to estimate.
   const auto straight = straight_mm(*surface_, ways_->source, lookout);

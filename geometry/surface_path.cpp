@@ -82,9 +82,10 @@ std::vector<Hop> hops_to(const PreparedSurface& surface, const Walk& walk, const
                          std::uint32_t vertex) {
   std::vector<Hop> hops;
   while (walk.labels[vertex].came_by < kSeed) {
-    const ArcDetail& arc = surface.graph.details[walk.labels[vertex].came_by];
-    hops.push_back(hop_between(surface, arc.tail, vertex, static_cast<double>(arc.length_mm)));
-    vertex = arc.tail;
+    const WalkLabel& label = walk.labels[vertex];
+    const float length_mm = surface.graph.arcs[label.came_by].length_mm;
+    hops.push_back(hop_between(surface, label.came_from, vertex, static_cast<double>(length_mm)));
+    vertex = label.came_from;
   }
   if (!from.vertex) {
     const std::uint32_t seed = walk.labels[vertex].came_by - kSeed;
