@@ -78,6 +78,7 @@ Regrown Regrowth::into(const std::vector<anatomy::NodeIndex>& recipients,
   question.tree = &tree_;
   question.parameters = &parameters_;
   question.limbs = &limbs_;
+  question.limb_columns = &limb_columns_;
   question.samples = limbs_.size();
   question.age_years = age_years;
   question.seed = seed;

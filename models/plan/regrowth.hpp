@@ -2,6 +2,7 @@
 // When axons that are led into a nerve today come to its muscles, through models/recovery.
 #include <vector>
 
+#include "models/anatomy/limb_columns.hpp"
 #include "models/limb/case_limb.hpp"
 #include "models/plan/answer.hpp"
 #include "models/recovery/parameters.hpp"
@@ -26,6 +27,7 @@ class Regrowth {
         parameters_(parameters),
         limb_(limb),
         limbs_(limbs),
+        limb_columns_(limbs),
         targets_(recovery::all_targets(tree, package)) {}
 
   // One coaptation at the beginning of each of `recipients`, done `days` after the injury. Only
@@ -39,6 +41,7 @@ class Regrowth {
   const recovery::Parameters& parameters_;
   const limb::CaseLimb& limb_;
   const std::vector<anatomy::NerveMetrics>& limbs_;
+  anatomy::LimbColumns limb_columns_;
   std::vector<recovery::Target> targets_;
 };
 

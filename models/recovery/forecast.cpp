@@ -8,6 +8,7 @@
 #include <map>
 #include <set>
 
+#include "models/recovery/column_summary.hpp"
 #include "models/recovery/patients.hpp"
 #include "models/recovery/random.hpp"
 #include "models/recovery/target_sample.hpp"
@@ -64,9 +65,22 @@ std::vector<double> weigh(const ForecastQuestion& question,
   return weights;
 }
 
-std::optional<Summary> summary_of(const std::vector<double>& values,
-                                  const std::vector<double>& weights) {
-  return weights.empty() ? summarise_equal(values) : summarise_weighted(values, weights);
+std::optional<Summary> summary_of(std::span<const float> values, std::span<const double> weights) {
+  if (weights.empty()) return summarise_column(values);
+  const std::vector<double> doubles(values.begin(), values.end());
+  return summarise_weighted(doubles, weights);
+}
+
+// Of the chosen patients.
+std::optional<Summary> summary_of(std::span<const float> values, const std::vector<double>& weights,
+                                  std::span<const std::uint32_t> chosen) {
+  std::vector<float> kept(chosen.size());
+  std::ranges::transform(chosen, kept.begin(), [&](std::uint32_t i) { return values[i]; });
+  std::vector<double> by(weights.empty() ? 0 : chosen.size());
+  if (!weights.empty()) {
+    std::ranges::transform(chosen, by.begin(), [&](std::uint32_t i) { return weights[i]; });
+  }
+  return summary_of(kept, by);
 }
 
 TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
@@ -76,26 +90,24 @@ TargetForecast summarise(std::size_t index, const ForecastQuestion& question,
   const bool motor = question.targets[index].target.kind == TargetKind::motor;
   TargetForecast result;
   result.target = index;
-  result.distance_mm = summary_of(sample.distance_mm, sample.distance_weights).value_or(Summary{});
+  result.distance_mm =
+      summary_of(sample.distance_mm.values(), sample.distance_weights.values()).value_or(Summary{});
   result.chance_below_lesion = all > 0.0 ? sample.below / all : 0.0;
   const TargetSample::Growing& grows = sample.growing;
-  result.axons_arrive_days = summary_of(grows.arrive, grows.weights);
+  const auto of_growing = [&](const TargetSample::Column<float>& days) {
+    return summary_of(days.values(), grows.weights.values());
+  };
+  result.axons_arrive_days = of_growing(grows.arrive);
   // Where axons have to grow, the dates are theirs; a block is dated for the nerve as a whole.
   if (result.axons_arrive_days) {
     if (motor) {
-      result.first_units_days = summary_of(grows.units, grows.weights);
-      result.first_movement_days = summary_of(grows.movement, grows.weights);
+      result.first_units_days = of_growing(grows.units);
+      result.first_movement_days = of_growing(grows.movement);
     }
-    result.useful_days = summary_of(grows.useful, grows.weights);
+    result.useful_days = of_growing(grows.useful);
   } else {
-    const auto of_block = [&](const std::vector<double>& days) {
-      std::vector<double> values;
-      std::vector<double> by;
-      for (const std::size_t i : sample.blocked) {
-        values.push_back(days[i]);
-        if (!weights.empty()) by.push_back(weights[i]);
-      }
-      return summary_of(values, by);
+    const auto of_block = [&](const FloatColumn& days) {
+      return summary_of(days, weights, sample.blocked);
     };
     if (motor) {
       result.first_units_days = of_block(patients.block_first_days);
@@ -137,12 +149,53 @@ std::map<std::size_t, Courses> courses_of_findings(const ForecastQuestion& quest
   return found;
 }
 
+// Of block, growth and none.
+std::array<double, 3> grade_chances(const std::vector<Component>& component,
+                                    const std::vector<double>& weights) {
+  std::array<double, 3> sums{};
+  if (weights.empty()) {
+    for (std::size_t k = 0; k < sums.size(); ++k) {
+      sums[k] = static_cast<double>(std::ranges::count(component, static_cast<Component>(k)));
+    }
+  } else {
+    for (std::size_t i = 0; i < component.size(); ++i) {
+      sums[static_cast<std::size_t>(component[i])] += weights[i];
+    }
+  }
+  const double all = sums[0] + sums[1] + sums[2];
+  for (double& sum : sums) sum /= all;
+  return sums;
+}
+
+// Those of some weight with a block at any lesion.
+std::vector<std::uint32_t> blocked_patients(const PatientColumns& patients,
+                                            const std::vector<double>& weights) {
+  const std::size_t n = patients.size();
+  std::vector<std::uint8_t> any(n);
+  for (const PatientColumns::Lesion& lesion : patients.lesions) {
+    for (std::size_t i = 0; i < n; ++i) {
+      const bool blocked = lesion.component[i] == Component::block;
+      any[i] = any[i] != 0 || blocked ? 1 : 0;
+    }
+  }
+  if (!weights.empty()) {
+    for (std::size_t i = 0; i < n; ++i) any[i] = any[i] != 0 && weights[i] > 0.0 ? 1 : 0;
+  }
+  std::vector<std::uint32_t> blocked(n + 1);
+  std::size_t found = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    blocked[found] = static_cast<std::uint32_t>(i);
+    found += any[i];
+  }
+  blocked.resize(found);
+  return blocked;
+}
+
 }  // namespace
 
 Forecast forecast(const ForecastQuestion& question) {
   const Draws draws(question.seed);
   const PatientColumns patients = sample_columns(question, draws);
-  const std::size_t n = patients.size();
   Forecast result;
 
   std::vector<TargetModel> models;
@@ -152,13 +205,17 @@ Forecast forecast(const ForecastQuestion& question) {
   double all = 0.0;
   for (const double weight : result.weights) all += weight;
 
-  const WayTable ways = way_table(question, models);
-  const Slowness slowness = slowness_of(patients, models);
+  std::optional<anatomy::LimbColumns> own_columns;
+  if (question.limb_columns == nullptr) own_columns.emplace(*question.limbs);
+  const anatomy::LimbColumns& limbs = own_columns ? *own_columns : *question.limb_columns;
+  const WayTable ways = way_table(question, limbs, models);
+  const std::vector<Departure> leaving = departures(question, patients, models);
+  const SampledPatients sampled{patients, leaving, weights};
   result.targets.resize(models.size());
   tbb::enumerable_thread_specific<TargetSample> samples;
   tbb::parallel_for(std::size_t{0}, models.size(), [&](std::size_t t) {
     TargetSample& sample = samples.local();
-    sample_target(question, models[t], ways.targets[t], patients, slowness, weights, draws, sample);
+    sample_target(question, models[t], ways[t], sampled, draws, sample);
     result.targets[t] = summarise(t, question, models[t], sample, patients, weights, all);
   });
   // First what axons reach, by the median arrival; then what none reach, by distance.
@@ -170,17 +227,12 @@ Forecast forecast(const ForecastQuestion& question) {
     return a.distance_mm.p50 < b.distance_mm.p50;
   });
 
-  std::vector<double> blocked(n);
   for (const PatientColumns::Lesion& lesion : patients.lesions) {
-    std::array<double, 3>& chances = result.grade_chance.emplace_back();
-    for (std::size_t i = 0; i < n; ++i) {
-      const Component component = lesion.component[i];
-      chances[static_cast<std::size_t>(component)] += result.weights[i] / all;
-      if (component == Component::block) blocked[i] = result.weights[i];
-    }
+    result.grade_chance.push_back(grade_chances(lesion.component, weights));
   }
-  result.block_first_days = summarise_weighted(patients.block_first_days, blocked);
-  result.block_useful_days = summarise_weighted(patients.block_useful_days, blocked);
+  const std::vector<std::uint32_t> blocked = blocked_patients(patients, weights);
+  result.block_first_days = summary_of(patients.block_first_days, weights, blocked);
+  result.block_useful_days = summary_of(patients.block_useful_days, weights, blocked);
 
   std::set<std::string> used(result.parameters.begin(), result.parameters.end());
   for (const TargetModel& model : models) {

@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "models/anatomy/lesion.hpp"
+#include "models/anatomy/limb_columns.hpp"
 #include "models/anatomy/nerve_metrics.hpp"
 #include "models/core/summary.hpp"
 #include "models/recovery/growth.hpp"
@@ -61,6 +62,8 @@ struct ForecastQuestion {
   const Parameters* parameters = nullptr;
   // Patient i has limb i, counted round when there are fewer limbs than patients.
   const std::vector<anatomy::NerveMetrics>* limbs = nullptr;
+  // The same limbs, where they are at hand by columns; otherwise the forecast makes them.
+  const anatomy::LimbColumns* limb_columns = nullptr;
   std::size_t samples = 0;  // patients
   std::vector<TargetBelow> targets;
   std::vector<LesionModel> lesions;

@@ -29,6 +29,11 @@ double Slowing::advance_mm(double days, double rate_mm_per_day) const {
   return slowing_mm * std::log1p(days * rate_mm_per_day * reference / slowing_mm);
 }
 
+SlowingCurve::SlowingCurve(const Slowing& slowing)
+    : per_mm_(static_cast<float>(1.0 / slowing.slowing_mm)),
+      scale_mm_(static_cast<float>(slowing.reference_mm /
+                                   std::expm1(slowing.reference_mm / slowing.slowing_mm))) {}
+
 double ArrivalLaw::cdf(double days) const {
   const double mean_start = start_days + delay_mean_days;
   const auto transit_cdf = [&](double t) {

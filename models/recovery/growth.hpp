@@ -1,6 +1,7 @@
 #pragma once
 // How long axons take over a distance, and the law of their arrival in closed form.
 #include "models/recovery/parameters.hpp"
+#include "models/recovery/quick_exp.hpp"
 
 namespace endplate::recovery {
 
@@ -16,6 +17,26 @@ struct Slowing {
   double transit_days(double distance_mm, double rate_mm_per_day) const;
   // The inverse: how far the front has come after growing for `days` >= 0.
   double advance_mm(double days, double rate_mm_per_day) const;
+};
+
+// The same distance as scale_mm (e^(x / slowing_mm) - 1), in single precision. So the exponential
+// of a way from one place to another is the product of what each place contributes.
+class SlowingCurve {
+ public:
+  SlowingCurve() = default;
+  explicit SlowingCurve(const Slowing& slowing);
+
+  float scale_mm() const { return scale_mm_; }
+  FourFloats exponential(FourFloats distance_mm) const { return quick_exp(distance_mm * per_mm_); }
+  // Right to a ten-thousandth of a millimetre over the lengths of an arm.
+  float effective_mm(float distance_mm) const {
+    const FourFloats four{distance_mm, distance_mm, distance_mm, distance_mm};
+    return scale_mm_ * (exponential(four)[0] - 1.0F);
+  }
+
+ private:
+  float per_mm_ = 0.0F;
+  float scale_mm_ = 0.0F;
 };
 
 // Day of arrival = start + a normal delay + effective distance / lognormal rate.

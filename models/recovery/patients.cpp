@@ -24,124 +24,26 @@ std::string_view treatment(bool operated) {
 
 constexpr double kNinety = evidence::kNinetyPerCentInSd;
 
-// `grade`: uniform between 0 and 1.
-Component component_of(const LesionModel& model, double grade) {
-  if (model.lesion.preganglionic) return Component::none;
-  if (model.repaired) {
-    return grade > 1.0 - model.chance_repair_fails ? Component::none : Component::growth;
-  }
-  if (grade <= model.chance[0]) return Component::block;
-  return grade <= model.chance[0] + model.chance[1] ? Component::growth : Component::none;
-}
-
-double place_mm(const LesionModel& model, std::size_t patient) {
-  return model.places_mm.empty() ? model.lesion.at.from_start_mm
-                                 : model.places_mm[patient % model.places_mm.size()];
-}
-
-using KeptTables = std::map<std::pair<double, double>, std::shared_ptr<const CurveTable>>;
-
 bool same_nodes(const Path& a, const Path& b) {
   return a.nodes == b.nodes;
 }
 
-// Tables of the two curves, made once for equal parameters.
-template <class Make>
-std::shared_ptr<const CurveTable> kept_table(std::pair<double, double> key, const Make& make,
-                                             std::mutex& mutex, KeptTables& kept) {
+// Made once for equal parameters.
+std::shared_ptr<const CurveTable> in_time_table(const Parameter& window) {
   constexpr std::size_t kMostKept = 32;
+  static std::mutex mutex;
+  static std::map<std::pair<double, double>, std::shared_ptr<const CurveTable>> kept;
+  const std::pair key{window.mean, window.sd};
   const std::scoped_lock lock(mutex);
   if (const auto found = kept.find(key); found != kept.end()) return found->second;
   if (kept.size() >= kMostKept) kept.clear();
-  return kept.emplace(key, std::make_shared<const CurveTable>(make())).first->second;
-}
-
-std::shared_ptr<const CurveTable> effective_table(const Slowing& slowing) {
-  static std::mutex mutex;
-  static KeptTables kept;
-  return kept_table(
-      {slowing.reference_mm, slowing.slowing_mm},
-      [&] {
-        // No nerve of the limb is longer than a metre.
-        return CurveTable([slowing](double mm) { return slowing.effective_mm(mm); }, 1000.0, 500);
-      },
-      mutex, kept);
-}
-
-std::shared_ptr<const CurveTable> in_time_table(const Parameter& window) {
-  static std::mutex mutex;
-  static KeptTables kept;
-  return kept_table(
-      {window.mean, window.sd},
-      [&] {
-        const LogLogistic curve = log_logistic_from(window.mean, window.sd);
-        return CurveTable([curve](double days) { return curve.survival(days); }, 2048.0, 1024);
-      },
-      mutex, kept);
+  const LogLogistic curve = log_logistic_from(window.mean, window.sd);
+  auto table =
+      std::make_shared<const CurveTable>([curve](double days) { return curve.survival(days); });
+  return kept.emplace(key, std::move(table)).first->second;
 }
 
 }  // namespace
-
-PatientColumns sample_columns(const ForecastQuestion& question, const Draws& draws) {
-  const Parameters& p = *question.parameters;
-  const Parameter& latency = p.find("latency", "any", "none");
-  const Parameter& coaptation = p.find("coaptation delay", "any", "operated");
-  const auto block_first = QuantileTable::of(p.find("block first sign", "any", "any"));
-  const auto block_delay = QuantileTable::of(p.find("block useful delay", "any", "any"));
-  const QuantileTable& normal = QuantileTable::normal();
-
-  const std::size_t n = question.samples;
-  const std::vector<std::uint32_t>& drawn_as = question.drawn_as;
-  const auto drawn = [&](std::size_t i) { return drawn_as.empty() ? i : drawn_as[i]; };
-  std::size_t draws_needed = n;
-  if (!drawn_as.empty()) draws_needed = std::max(n, std::size_t{std::ranges::max(drawn_as)} + 1);
-  std::array<std::vector<std::uint32_t>, 4> words;
-  for (auto& column : words) column.resize(draws_needed);
-  const std::array<std::span<std::uint32_t>, 4> into{words[0], words[1], words[2], words[3]};
-
-  PatientColumns patients;
-  patients.rate_z.resize(n);
-  patients.block_first_days.resize(n);
-  patients.block_useful_days.resize(n);
-  draws.words(0, Streams::kPatient, into);
-  for (std::size_t i = 0; i < n; ++i) {
-    const std::size_t from = drawn(i);
-    patients.rate_z[i] = normal.at(words[0][from]);
-    patients.block_first_days[i] = block_first->at(words[1][from]);
-    patients.block_useful_days[i] = patients.block_first_days[i] + block_delay->at(words[2][from]);
-  }
-  // Lesions of one limb share this number: one event tore them all, more or less.
-  std::vector<double> grade(n);
-  for (std::size_t i = 0; i < n; ++i) grade[i] = (words[3][drawn(i)] + 0.5) * 0x1p-32;
-
-  for (std::uint32_t k = 0; k < question.lesions.size(); ++k) {
-    const LesionModel& model = question.lesions[k];
-    PatientColumns::Lesion lesion;
-    lesion.component.resize(n);
-    lesion.from_start_mm.resize(n);
-    lesion.ready_days.resize(n);
-    lesion.crossing_days.resize(n);
-    draws.words(0, Streams::kLesions + k, into);
-    for (std::size_t i = 0; i < n; ++i) {
-      const std::size_t from = drawn(i);
-      lesion.component[i] = component_of(model, grade[i]);
-      double delay = 0.0;
-      if (model.repaired) {
-        delay = coaptation.at(normal.at(words[0][from]));
-        if (model.coaptations > 1) delay += coaptation.at(normal.at(words[1][from]));
-      } else {
-        delay = latency.at(normal.at(words[0][from]));
-      }
-      lesion.crossing_days[i] = delay;
-      lesion.ready_days[i] = model.repaired ? model.operation_days + delay : delay;
-      const double shift = model.lesion.sd_mm * normal.at(words[2][i]);
-      lesion.from_start_mm[i] = std::clamp(place_mm(model, i) + shift, 0.0,
-                                           question.limb(i).length_mm[model.lesion.at.nerve]);
-    }
-    patients.lesions.push_back(std::move(lesion));
-  }
-  return patients;
-}
 
 std::vector<Patient> sample_patients(const ForecastQuestion& question, const Draws& draws) {
   const PatientColumns columns = sample_columns(question, draws);
@@ -231,7 +133,7 @@ TargetModel::TargetModel(const ForecastQuestion& question, const TargetBelow& be
         use(p.find("movement delay", donor.empty() ? "any" : "transfer", treatment(operated_))));
     in_time_ = in_time_table(use(p.find("motor window", "motor", "any")));
   }
-  effective_ = effective_table(slowing_);
+  slowing_curve_ = SlowingCurve(slowing_);
   useful_delay_ = QuantileTable::of(use(p.find("useful delay", kind, treatment(operated_))));
 
   const std::string who = third && !operated_ ? kind + ", Sunderland 3" : kind;
@@ -282,13 +184,13 @@ Course TargetModel::course(const Patient& patient, std::uint32_t sample,
     best.useful = patient.block_useful_days;
   }
   if (best.state != Course::State::growth) return best;
-  const auto words = draws.words(sample, stream());
   if (motor()) {
+    const auto words = draws.words(sample, stream());
     best.units = best.arrive + units_delay_->at(words[0]);
     best.movement = best.units + movement_delay_->at(words[1]);
     best.useful = best.movement + useful_delay_->at(words[2]);
   } else {
-    best.useful = best.arrive + useful_delay_->at(words[2]);
+    best.useful = best.arrive + useful_delay_->at(draws.word(sample, stream()));
   }
   return best;
 }
@@ -300,7 +202,7 @@ double TargetModel::advance_mm(const Course& course, double days) const {
 }
 
 double TargetModel::in_time(double arrive_days) const {
-  return motor() ? in_time_->at(arrive_days) : 1.0;
+  return motor() ? double{in_time_->at(static_cast<float>(arrive_days))} : 1.0;
 }
 
 }  // namespace endplate::recovery

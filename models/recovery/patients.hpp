@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "models/recovery/curve_table.hpp"
+#include "models/recovery/float_column.hpp"
 #include "models/recovery/forecast.hpp"
 #include "models/recovery/random.hpp"
 
@@ -30,23 +31,25 @@ struct Patient {
 // Streams of the random numbers; a target's own streams begin at kTargets + its branch.
 struct Streams {
   static constexpr std::uint32_t kPatient = 0;    // rate, block twice, grade
-  static constexpr std::uint32_t kLesions = 100;  // two delays and the place of each
+  static constexpr std::uint32_t kLesions = 100;  // of each lesion two delays and the place
+  static constexpr std::uint32_t kOfLesion = 3;
   static constexpr std::uint32_t kTargets = 1000;
 };
 
 std::vector<Patient> sample_patients(const ForecastQuestion& question, const Draws& draws);
 
-// The same patients, one column for each quantity.
+// The same patients, one column for each quantity. Single precision: 24 bits tell seconds of a year
+// apart.
 struct PatientColumns {
   struct Lesion {
     std::vector<Component> component;
-    std::vector<double> from_start_mm;
-    std::vector<double> ready_days;
-    std::vector<double> crossing_days;
+    FloatColumn from_start_mm;
+    FloatColumn ready_days;
+    FloatColumn crossing_days;
   };
-  std::vector<double> rate_z;
-  std::vector<double> block_first_days;
-  std::vector<double> block_useful_days;
+  FloatColumn rate_z;
+  FloatColumn block_first_days;
+  FloatColumn block_useful_days;
   std::vector<Lesion> lesions;
 
   std::size_t size() const { return rate_z.size(); }
@@ -95,15 +98,19 @@ class TargetModel {
   bool motor() const { return below_->target.kind == TargetKind::motor; }
   const std::vector<Path>& ways() const { return ways_; }
   const Parameter& rate(bool operated) const { return operated ? *rate_operated_ : *rate_none_; }
-  // The stream of the target's own random words.
+  // The stream of the target's own random words: three of each patient for a muscle (the delays in
+  // their order), one (Draws::word) for skin.
   std::uint32_t stream() const;
   // As the axons of one patient come along a way with these lesions, most proximal first; the dates
   // after arrival stay 0. `lesion(k)` is the patient's lesion k.
   template <class LesionOf>
   Course along(std::span<const Cut> cuts, double rate_z, const LesionOf& lesion) const;
   double transit_days(double distance_mm, double slowness) const {
-    return effective_->at(distance_mm) * slowness;
+    return double{slowing_curve_.effective_mm(static_cast<float>(distance_mm))} * slowness;
   }
+  const SlowingCurve& slowing_curve() const { return slowing_curve_; }
+  // Of a motor target: the chance of being in time, by the day of arrival.
+  const CurveTable& in_time_curve() const { return *in_time_; }
   // Of a motor target: delays to units, movement and use; of skin only the last.
   const QuantileTable& units_delay() const { return *units_delay_; }
   const QuantileTable& movement_delay() const { return *movement_delay_; }
@@ -122,8 +129,8 @@ class TargetModel {
   std::shared_ptr<const QuantileTable> movement_delay_;
   std::shared_ptr<const QuantileTable> useful_delay_;
   Slowing slowing_;
-  std::shared_ptr<const CurveTable> effective_;  // distance, slowing taken in
-  std::shared_ptr<const CurveTable> in_time_;    // by the day of arrival
+  SlowingCurve slowing_curve_;
+  std::shared_ptr<const CurveTable> in_time_;  // by the day of arrival
   double useful_ = 0.0;
   std::optional<std::array<double, 2>> useful_range_;
   std::vector<std::string> used_;

@@ -11,12 +11,11 @@ namespace {
 
 using Words = std::array<std::span<std::uint32_t>, 4>;
 
-void one_by_one(std::array<std::uint32_t, 2> key, std::uint32_t first, std::uint32_t stream,
-                std::uint32_t draw, const Words& words, std::size_t from) {
+void one_by_one(std::array<std::uint32_t, 2> key, std::span<const std::uint32_t> samples,
+                std::uint32_t stream, const Words& words, std::size_t from) {
   const r123::Philox4x32::key_type philox_key{{key[0], key[1]}};
-  for (std::size_t i = from; i < words[0].size(); ++i) {
-    const r123::Philox4x32::ctr_type counter{
-        {first + static_cast<std::uint32_t>(i), stream, draw, 0}};
+  for (std::size_t i = from; i < samples.size(); ++i) {
+    const r123::Philox4x32::ctr_type counter{{samples[i], stream, 0, 0}};
     const auto bits = r123::Philox4x32()(counter, philox_key);
     for (std::size_t w = 0; w < 4; ++w) words[w][i] = bits[w];
   }
@@ -27,23 +26,22 @@ void one_by_one(std::array<std::uint32_t, 2> key, std::uint32_t first, std::uint
 // Each 64-bit lane holds one 32-bit word; what stands in its upper half does not matter, because
 // the product takes lower halves only.
 __attribute__((target("avx2"))) std::size_t four_by_four(std::array<std::uint32_t, 2> key,
-                                                         std::uint32_t first, std::uint32_t stream,
-                                                         std::uint32_t draw, const Words& words) {
+                                                         std::span<const std::uint32_t> samples,
+                                                         std::uint32_t stream, const Words& words) {
   // Independent of each other, so that none waits; more would not fit the registers.
-  constexpr std::size_t kGroups = 3;
+  constexpr std::size_t kGroups = 2;
   constexpr std::size_t kLanes = 4;
   const __m256i multiply_0 = _mm256_set1_epi64x(0xD2511F53LL);
   const __m256i multiply_2 = _mm256_set1_epi64x(0xCD9E8D57LL);
   const __m256i lower_halves = _mm256_setr_epi32(0, 2, 4, 6, 0, 2, 4, 6);
   std::size_t i = 0;
-  for (; i + kGroups * kLanes <= words[0].size(); i += kGroups * kLanes) {
+  for (; i + kGroups * kLanes <= samples.size(); i += kGroups * kLanes) {
     __m256i x[4][kGroups];
     for (std::size_t g = 0; g < kGroups; ++g) {
-      const __m256i offset = _mm256_setr_epi64x(0, 1, 2, 3);
-      x[0][g] = _mm256_add_epi32(
-          _mm256_set1_epi64x(first + static_cast<std::uint32_t>(i + g * kLanes)), offset);
+      const auto* four = reinterpret_cast<const __m128i*>(samples.data() + i + g * kLanes);
+      x[0][g] = _mm256_cvtepu32_epi64(_mm_loadu_si128(four));
       x[1][g] = _mm256_set1_epi64x(stream);
-      x[2][g] = _mm256_set1_epi64x(draw);
+      x[2][g] = _mm256_setzero_si256();
       x[3][g] = _mm256_setzero_si256();
     }
     std::uint32_t key_0 = key[0];
@@ -76,14 +74,14 @@ __attribute__((target("avx2"))) std::size_t four_by_four(std::array<std::uint32_
 
 }  // namespace
 
-void philox_run(std::array<std::uint32_t, 2> key, std::uint32_t first, std::uint32_t stream,
-                std::uint32_t draw, const Words& words) {
+void philox_run(std::array<std::uint32_t, 2> key, std::span<const std::uint32_t> samples,
+                std::uint32_t stream, const Words& words) {
   std::size_t done = 0;
 #ifdef ENDPLATE_PHILOX_AVX2
   static const bool kAvx2 = __builtin_cpu_supports("avx2") != 0;
-  if (kAvx2) done = four_by_four(key, first, stream, draw, words);
+  if (kAvx2) done = four_by_four(key, samples, stream, words);
 #endif
-  one_by_one(key, first, stream, draw, words, done);
+  one_by_one(key, samples, stream, words, done);
 }
 
 }  // namespace endplate::recovery

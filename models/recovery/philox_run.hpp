@@ -7,9 +7,9 @@
 
 namespace endplate::recovery {
 
-// Word w of sample first + i, of this stream and draw, goes to words[w][i]. The four spans have the
-// same length. Where the processor has AVX2, four samples are worked on together.
-void philox_run(std::array<std::uint32_t, 2> key, std::uint32_t first, std::uint32_t stream,
-                std::uint32_t draw, const std::array<std::span<std::uint32_t>, 4>& words);
+// Word w of samples[i] of this stream goes to words[w][i]. All spans have the same length. Where
+// the processor has AVX2, four samples are worked on together.
+void philox_run(std::array<std::uint32_t, 2> key, std::span<const std::uint32_t> samples,
+                std::uint32_t stream, const std::array<std::span<std::uint32_t>, 4>& words);
 
 }  // namespace endplate::recovery

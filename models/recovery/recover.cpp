@@ -242,7 +242,9 @@ class Recovery {
   std::expected<void, Error> run_forecast() {
     const int count = std::min(options_.samples, kMostLimbs);
     const auto limbs = limb_.sample(count, options_.seed);
+    const anatomy::LimbColumns limb_columns(limbs);
     ForecastQuestion question;
+    question.limb_columns = &limb_columns;
     question.tree = &tree_;
     question.parameters = &parameters_;
     question.limbs = &limbs;

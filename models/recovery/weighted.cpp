@@ -5,7 +5,6 @@
 #include <cmath>
 #include <cstdint>
 #include <memory>
-#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -16,10 +15,6 @@ constexpr std::array<double, 3> kChances{0.05, 0.5, 0.95};
 // Below this many values everything is sorted; above it only the bins that hold a percentile.
 constexpr std::size_t kSortAll = 400;
 constexpr std::size_t kBins = 1024;
-
-struct Equal {
-  double operator[](std::size_t) const { return 1.0; }
-};
 
 // Sums are kept in four lanes, which the processor adds at once; their order never changes.
 constexpr std::size_t kLanes = 4;
@@ -49,8 +44,7 @@ struct Extent {
   double last = 0.0;
 };
 
-template <class Weights>
-Extent extent_of(std::span<const double> values, const Weights& weights) {
+Extent extent_of(std::span<const double> values, std::span<const double> weights) {
   Lanes low{};
   Lanes high{};
   Lanes sum{};
@@ -65,22 +59,17 @@ Extent extent_of(std::span<const double> values, const Weights& weights) {
   Extent e;
   e.low = std::ranges::min(low);
   e.high = std::ranges::max(high);
-  if constexpr (std::is_same_v<Weights, Equal>) {
-    e.total = e.total_squares = static_cast<double>(values.size());
-    e.first = e.last = 1.0;
-  } else {
-    Lanes total{};
-    Lanes squares{};
-    e.first = HUGE_VAL;
-    in_lanes(values.size(), [&](std::size_t lane, std::size_t i) {
-      total[lane] += weights[i];
-      squares[lane] += weights[i] * weights[i];
-      if (values[i] == e.low) e.first = std::min(e.first, weights[i]);
-      if (values[i] == e.high) e.last = std::max(e.last, weights[i]);
-    });
-    e.total = all(total);
-    e.total_squares = all(squares);
-  }
+  Lanes total{};
+  Lanes squares{};
+  e.first = HUGE_VAL;
+  in_lanes(values.size(), [&](std::size_t lane, std::size_t i) {
+    total[lane] += weights[i];
+    squares[lane] += weights[i] * weights[i];
+    if (values[i] == e.low) e.first = std::min(e.first, weights[i]);
+    if (values[i] == e.high) e.last = std::max(e.last, weights[i]);
+  });
+  e.total = all(total);
+  e.total_squares = all(squares);
   e.mean = all(sum) / e.total;
   return e;
 }
@@ -110,14 +99,12 @@ void put_in_order(std::vector<Item>& items) {
 
 // Of many values: those in the bins that a percentile may lie in. It lies between two neighbours,
 // so the filled bins on both sides come along. Adds up the squares on the way.
-template <class Weights>
-std::vector<Item> near_percentiles(std::span<const double> values, const Weights& weights,
+std::vector<Item> near_percentiles(std::span<const double> values, std::span<const double> weights,
                                    const Extent& e, const std::array<double, 3>& wanted,
                                    double& sum_of_squares) {
   const double scale = static_cast<double>(kBins) / (e.high - e.low);
   const auto bin = std::make_unique_for_overwrite<std::uint16_t[]>(values.size());
-  using Heap = std::conditional_t<std::is_same_v<Weights, Equal>, std::uint32_t, double>;
-  std::array<Heap, kBins> heap{};
+  std::array<double, kBins> heap{};
   Lanes squares{};
   in_lanes(values.size(), [&](std::size_t lane, std::size_t i) {
     const double off = values[i] - e.mean;
@@ -125,7 +112,7 @@ std::vector<Item> near_percentiles(std::span<const double> values, const Weights
     const auto b =
         std::min<std::int32_t>(static_cast<std::int32_t>((values[i] - e.low) * scale), kBins - 1);
     bin[i] = static_cast<std::uint16_t>(b);
-    heap[static_cast<std::size_t>(b)] += static_cast<Heap>(weights[i]);
+    heap[static_cast<std::size_t>(b)] += weights[i];
   });
   sum_of_squares = all(squares);
 
@@ -133,7 +120,7 @@ std::vector<Item> near_percentiles(std::span<const double> values, const Weights
   double below = 0.0;
   for (std::size_t b = 0; b < kBins; ++b) {
     before[b] = below;
-    below += static_cast<double>(heap[b]);
+    below += heap[b];
   }
   std::array<bool, kBins> near{};
   for (const double target : wanted) {
@@ -142,11 +129,11 @@ std::vector<Item> near_percentiles(std::span<const double> values, const Weights
     near[b] = true;
     for (std::size_t left = b; left-- > 0;) {
       near[left] = true;
-      if (heap[left] > Heap{}) break;
+      if (heap[left] > 0.0) break;
     }
     for (std::size_t right = b + 1; right < kBins; ++right) {
       near[right] = true;
-      if (heap[right] > Heap{}) break;
+      if (heap[right] > 0.0) break;
     }
   }
   std::vector<Item> items;
@@ -156,8 +143,7 @@ std::vector<Item> near_percentiles(std::span<const double> values, const Weights
   return items;
 }
 
-template <class Weights>
-Summary summarise(std::span<const double> values, const Weights& weights) {
+Summary summarise(std::span<const double> values, std::span<const double> weights) {
   const Extent e = extent_of(values, weights);
   // Half of the outermost items' weights lies beyond their middles.
   const double begin = 0.5 * e.first;
@@ -210,11 +196,6 @@ std::optional<Summary> summarise_weighted(std::span<const double> values,
   }
   if (kept.empty()) return std::nullopt;
   return summarise(kept, kept_weights);
-}
-
-std::optional<Summary> summarise_equal(std::span<const double> values) {
-  if (values.empty()) return std::nullopt;
-  return summarise(values, Equal());
 }
 
 double effective_size(std::span<const double> weights) {

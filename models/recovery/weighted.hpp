@@ -12,8 +12,6 @@ namespace endplate::recovery {
 // Hyndman and Fan (Am Stat 1996;50:361). Empty when nothing has weight.
 std::optional<Summary> summarise_weighted(std::span<const double> values,
                                           std::span<const double> weights);
-// The same where every value weighs 1.
-std::optional<Summary> summarise_equal(std::span<const double> values);
 
 // Number of equally weighted samples that say as much: (sum w)^2 / sum w^2 (Kish 1965).
 double effective_size(std::span<const double> weights);

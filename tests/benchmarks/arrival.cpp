@@ -7,12 +7,15 @@
 #include <ctime>
 #include <fstream>
 #include <iostream>
+#include <memory>
 #include <nlohmann/json.hpp>
+#include <numeric>
 #include <span>
 
 #include "models/limb/case_limb.hpp"
 #include "models/recovery/forecast.hpp"
 #include "models/recovery/target_sample.hpp"
+#include "models/recovery/word_block.hpp"
 
 namespace {
 
@@ -42,7 +45,7 @@ template <class Work>
 double seconds_of(const Work& work) {
   double best = 1e9;
   double spent = 0.0;
-  for (int k = 0; k < 3 || (spent < 0.3 && k < 50); ++k) {
+  for (int k = 0; k < 3 || (spent < 0.5 && k < 100); ++k) {
     const double begin = processor_seconds();
     work();
     const double took = processor_seconds() - begin;
@@ -105,22 +108,27 @@ Json written_down(const recovery::ForecastQuestion& question,
          {"length", question.limb(0).length_mm[model.lesion.at.nerve]},
          {"places", folder.column(fmt::format("place_{}", k), model.places_mm)}});
   }
-  const auto ways = recovery::way_table(question, models);
+  const auto ways = recovery::way_table(question, *question.limb_columns, models);
   for (std::size_t t = 0; t < models.size(); ++t) {
     Json target{{"motor", models[t].motor()},
                 {"rates", {of(models[t].rate(false)), of(models[t].rate(true))}},
                 {"ways", Json::array()}};
-    const bool operated = std::ranges::any_of(ways.targets[t], [&](const auto& way) {
-      return question.lesions[way.front().lesion].repaired;
-    });
+    const bool operated = std::ranges::any_of(
+        ways[t], [&](const auto& way) { return question.lesions[way.front().lesion].repaired; });
     target["useful"] = of(p.find("useful delay", models[t].motor() ? "motor" : "sensory",
                                  operated ? "operated" : "none"));
-    for (std::size_t w = 0; w < ways.targets[t].size(); ++w) {
-      const recovery::LesionOnWay& on = ways.targets[t][w].front();
+    // Each limb once, in double precision.
+    const auto once = [&](std::span<const float> column) {
+      const std::size_t limbs = std::min(question.limbs->size(), question.samples);
+      return std::vector<double>(column.begin(),
+                                 column.begin() + static_cast<std::ptrdiff_t>(limbs));
+    };
+    for (std::size_t w = 0; w < ways[t].size(); ++w) {
+      const recovery::LesionOnWay& on = ways[t][w].front();
       target["ways"].push_back(
           {{"lesion", on.lesion},
-           {"to_target", folder.column(fmt::format("to_{}_{}", t, w), on.to_target_mm)},
-           {"leaves", folder.column(fmt::format("leaves_{}_{}", t, w), on.leaves_mm)}});
+           {"to_target", folder.column(fmt::format("to_{}_{}", t, w), once(on.to_target_mm))},
+           {"leaves", folder.column(fmt::format("leaves_{}_{}", t, w), once(on.leaves_mm))}});
     }
     json["targets"].push_back(std::move(target));
   }
@@ -172,10 +180,14 @@ int main(int argc, char** argv) {
   recovery::ForecastQuestion question;
   question.samples = static_cast<std::size_t>(std::stoi(argv[4]));
   const int count = std::min(static_cast<int>(question.samples), kMostLimbs);
+  const double sampling = processor_seconds();
   const auto limbs = limb.sample(count, 1);
+  const double limbs_seconds = processor_seconds() - sampling;
   question.tree = &tree;
   question.parameters = &parameters;
   question.limbs = &limbs;
+  const anatomy::LimbColumns limb_columns(limbs);
+  question.limb_columns = &limb_columns;
   std::vector<anatomy::NervePosition> places;
   for (std::size_t k = 0; k < injuries.size(); ++k) {
     recovery::LesionModel model;
@@ -209,72 +221,107 @@ int main(int argc, char** argv) {
   const recovery::Draws draws(question.seed);
   recovery::Forecast forecast;
   const double seconds = seconds_of([&] { forecast = recovery::forecast(question); });
-  const double ways_seconds = seconds_of([&] { recovery::way_table(question, models); });
+  const double columns_seconds = seconds_of([&] { anatomy::LimbColumns again(limbs); });
+  const double ways_seconds =
+      seconds_of([&] { recovery::way_table(question, limb_columns, models); });
 
-  // The same words again, and the same words with the numbers that are made of them.
-  constexpr std::size_t kBlock = 512;
-  std::array<std::vector<std::uint32_t>, 4> words;
-  for (auto& column : words) column.resize(kBlock);
+  const auto patients = recovery::sample_columns(question, draws);
+  const auto ways = recovery::way_table(question, limb_columns, models);
+  const auto leaving = recovery::departures(question, patients, models);
+  const std::vector<double> weights;
+  const recovery::SampledPatients sampled{patients, leaving, weights};
+  std::vector<double> growing;
+  recovery::TargetSample sample;
   double sum = 0.0;
-  const auto draw = [&](bool numbers) {
-    const auto stream =
-        [&](std::uint32_t number,
-            std::initializer_list<std::pair<int, const recovery::QuantileTable*>> used) {
-          for (std::size_t begin = 0; begin < question.samples; begin += kBlock) {
-            const std::size_t n = std::min(kBlock, question.samples - begin);
-            draws.words(static_cast<std::uint32_t>(begin), number,
-                        {std::span(words[0].data(), n), std::span(words[1].data(), n),
-                         std::span(words[2].data(), n), std::span(words[3].data(), n)});
-            sum += words[0][0];
-            if (!numbers) continue;
-            for (const auto& [word, table] : used) {
-              const auto& column = words[static_cast<std::size_t>(word)];
-              for (std::size_t i = 0; i < n; ++i) sum += table->at(column[i]);
-            }
-          }
-        };
-    const auto& normal = recovery::QuantileTable::normal();
-    stream(0, {{0, &normal}, {1, &normal}, {2, &normal}});
-    for (std::size_t k = 0; k < question.lesions.size(); ++k) {
-      stream(100 + static_cast<std::uint32_t>(k), {{0, &normal}, {2, &normal}});
+  for (std::size_t t = 0; t < models.size(); ++t) {
+    recovery::sample_target(question, models[t], ways[t], sampled, draws, sample);
+    growing.push_back(static_cast<double>(sample.growing.arrive.values().size()));
+  }
+  const double targets_seconds = seconds_of([&] {
+    for (std::size_t t = 0; t < models.size(); ++t) {
+      recovery::sample_target(question, models[t], ways[t], sampled, draws, sample);
+      sum += sample.in_time;
     }
-    for (const recovery::TargetModel& model : models) {
+  });
+
+  // The same number of words again, and the same words with the numbers that are made of them.
+  std::vector<std::uint32_t> counters(question.samples);
+  std::iota(counters.begin(), counters.end(), 0U);
+  const auto words = std::make_unique<recovery::WordBlock>();
+  const auto in_blocks = [](double n, const auto& work) {
+    const auto whole = static_cast<std::size_t>(n);
+    for (std::size_t begin = 0; begin < whole; begin += recovery::kBlock) {
+      work(begin, std::min(recovery::kBlock, whole - begin));
+    }
+  };
+  const auto words_of = [&](std::uint32_t stream, double n) {
+    in_blocks(n, [&](std::size_t begin, std::size_t several) {
+      words->draw(draws, std::span(counters).subspan(begin, several), stream);
+      sum += (*words)[0][0];
+    });
+  };
+  const auto word_columns = std::make_unique<recovery::WordBlock>();
+  word_columns->draw(draws, std::span(counters).first(std::min(recovery::kBlock, counters.size())),
+                     0);
+  std::vector<float> values(recovery::kBlock);
+  const auto numbers_of = [&](double n, const std::vector<const recovery::QuantileTable*>& tables) {
+    in_blocks(n, [&](std::size_t /*begin*/, std::size_t several) {
+      for (std::size_t w = 0; w < tables.size(); ++w) {
+        tables[w]->fill((*word_columns)[w].first(several), std::span(values).first(several));
+        sum += double{values[0]};
+      }
+    });
+  };
+  const auto draw = [&](bool numbers) {
+    const auto& normal = recovery::QuantileTable::normal();
+    const auto n = static_cast<double>(question.samples);
+    words_of(recovery::Streams::kPatient, n);
+    if (numbers) numbers_of(n, {&normal, &normal, &normal});
+    for (std::uint32_t k = 0; k < question.lesions.size(); ++k) {
+      // A number of a lesion has a stream of its own, in which four patients share a counter.
+      const recovery::LesionModel& lesion = question.lesions[k];
+      const int drawn =
+          (lesion.repaired ? lesion.coaptations : 1) + (lesion.lesion.sd_mm > 0 ? 1 : 0);
+      for (int number = 0; number < drawn; ++number) {
+        words_of(recovery::Streams::kLesions + k, 0.25 * n);
+        if (numbers) numbers_of(n, {&normal});
+      }
+    }
+    for (std::size_t t = 0; t < models.size(); ++t) {
+      const recovery::TargetModel& model = models[t];
+      // Of a muscle, words for the patients whose axons grow; of skin, four patients share a
+      // counter.
+      words_of(model.stream(), model.motor() ? growing[t] : 0.25 * n);
+      if (!numbers) continue;
       if (model.motor()) {
-        stream(
-            model.stream(),
-            {{0, &model.units_delay()}, {1, &model.movement_delay()}, {2, &model.useful_delay()}});
+        numbers_of(growing[t],
+                   {&model.units_delay(), &model.movement_delay(), &model.useful_delay()});
       } else {
-        stream(model.stream(), {{2, &model.useful_delay()}});
+        numbers_of(growing[t], {&model.useful_delay()});
       }
     }
   };
   const double words_seconds = seconds_of([&] { draw(false); });
   const double numbers_seconds = seconds_of([&] { draw(true); });
 
-  const auto patients = recovery::sample_columns(question, draws);
-  const auto ways = recovery::way_table(question, models);
-  const auto slowness = recovery::slowness_of(patients, models);
-  std::vector<double> growing;
-  recovery::TargetSample sample;
-  for (std::size_t t = 0; t < models.size(); ++t) {
-    recovery::sample_target(question, models[t], ways.targets[t], patients, slowness, {}, draws,
-                            sample);
-    growing.push_back(static_cast<double>(sample.growing.arrive.size()));
-  }
-  const double targets_seconds = seconds_of([&] {
-    for (std::size_t t = 0; t < models.size(); ++t) {
-      recovery::sample_target(question, models[t], ways.targets[t], patients, slowness, {}, draws,
-                              sample);
-      sum += sample.in_time;
-    }
-  });
   std::cout << Json{{"seconds", seconds},
                     {"ways_seconds", ways_seconds},
+                    {"limbs_seconds", limbs_seconds},
+                    {"columns_seconds", columns_seconds},
+                    {"leaving_seconds", seconds_of([&] {
+                       sum +=
+                           double{recovery::departures(question, patients, models)[0].behind_mm[0]};
+                     })},
+                    {"models_seconds", seconds_of([&] {
+                       for (const auto& below : question.targets) {
+                         sum += recovery::TargetModel(question, below).useful_given_in_time();
+                       }
+                     })},
                     {"words_seconds", words_seconds},
                     {"numbers_seconds", numbers_seconds},
                     {"targets_seconds", targets_seconds},
                     {"patients_seconds", seconds_of([&] {
-                       sum += recovery::sample_columns(question, draws).rate_z[0];
+                       sum += double{recovery::sample_columns(question, draws).rate_z[0]};
                      })},
                     {"sum", sum},
                     {"targets", answered(forecast, question.samples, growing)}}

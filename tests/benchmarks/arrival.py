@@ -1,14 +1,19 @@
 #!/usr/bin/env python3
 """The forecast's sampler beside the same model in NumPy, in one run on one core.
 
-usage: arrival.py endplate-bench-arrival DATASETS [--markdown]
+usage: arrival.py endplate-bench-arrival DATASETS
 
 The C++ program writes each question (lesions, ways in every limb, parameters) into a folder, times
 itself and prints its answers; this script answers the same question from these files, compares the
-answers and times itself in the same minute. Both are pinned to one core. What NumPy gets ready made
-and outside the clock: the ways from each lesion to each target in every limb, one row a patient.
+answers and times itself in the same minute. Both are pinned to one core. What is ready made and
+outside the clock: for the program the limbs' lengths by columns, as they are made once a case; for
+NumPy the ways from each lesion to each target in every limb, one row a patient.
+
+NumPy is timed in double and in single precision, which the program's columns have, and the shorter
+time counts.
 """
 import json
+import math
 import os
 import subprocess
 import sys
@@ -21,14 +26,27 @@ import numpy as np  # noqa: E402
 ROUNDS = 3
 
 
-def load(folder):
+class Precision:
+    """Columns, random numbers and results of one type."""
+
+    def __init__(self, dtype):
+        self.dtype = dtype
+
+    def normals(self, rng, n):
+        return rng.standard_normal(n, dtype=self.dtype)
+
+    def uniforms(self, rng, n):
+        return rng.random(n, dtype=self.dtype)
+
+
+def load(folder, precision):
     with open(os.path.join(folder, "question.json")) as file:
         q = json.load(file)
     n = q["samples"]
 
     def column(name):
         values = np.fromfile(os.path.join(folder, name))
-        return np.ascontiguousarray(np.resize(values, n))
+        return np.ascontiguousarray(np.resize(values, n).astype(precision.dtype))
 
     for lesion in q["lesions"]:
         lesion["place"] = column(lesion["places"])
@@ -40,13 +58,14 @@ def load(folder):
 
 
 def log_parameters(p):
-    sd = np.sqrt(np.log1p((p["sd"] / p["mean"]) ** 2))
-    return p["mean"] * np.exp(-0.5 * sd * sd), sd
+    """Plain floats, which leave the precision of a column as it is."""
+    sd = math.sqrt(math.log1p((p["sd"] / p["mean"]) ** 2))
+    return p["mean"] * math.exp(-0.5 * sd * sd), sd
 
 
-def lognormal(rng, p, n):
+def lognormal(rng, p, n, precision):
     median, sd = log_parameters(p)
-    x = rng.standard_normal(n)
+    x = precision.normals(rng, n)
     x *= sd
     np.exp(x, out=x)
     x *= median
@@ -66,37 +85,37 @@ def summary(x):
     return mean, sd, *(x[low] * (1 - part) + x[np.minimum(low + 1, n - 1)] * part)
 
 
-def answer(q, seed):
+def answer(q, seed, precision):
     rng = np.random.Generator(np.random.SFC64(seed))
     n = q["samples"]
     p = q["parameters"]
-    z = rng.standard_normal(n)
-    block_first = lognormal(rng, p["block_first"], n)
-    block_first + lognormal(rng, p["block_useful"], n)
-    grade = rng.random(n)
+    z = precision.normals(rng, n)
+    block_first = lognormal(rng, p["block_first"], n, precision)
+    block_first + lognormal(rng, p["block_useful"], n, precision)
+    grade = precision.uniforms(rng, n)
     slowness = {}
     lesions = []
     for model in q["lesions"]:
         if model["repaired"]:
-            delay = np.zeros(n)
+            delay = np.zeros(n, precision.dtype)
             for _ in range(model["coaptations"]):
                 delay += np.maximum(
-                    0.0, p["coaptation"]["mean"] + p["coaptation"]["sd"] * rng.standard_normal(n))
+                    0.0, p["coaptation"]["mean"] + p["coaptation"]["sd"] * precision.normals(rng, n))
             ready = model["operation_days"] + delay
             block = np.zeros(n, bool)
             growth = np.ones(n, bool)
         else:
             ready = np.maximum(
-                0.0, p["latency"]["mean"] + p["latency"]["sd"] * rng.standard_normal(n))
+                0.0, p["latency"]["mean"] + p["latency"]["sd"] * precision.normals(rng, n))
             block = grade <= model["chance"][0]
             growth = ~block & (grade <= model["chance"][0] + model["chance"][1])
         at = model["place"]
         if model["sd_mm"] > 0.0:
-            at = np.clip(at + model["sd_mm"] * rng.standard_normal(n), 0.0, model["length"])
+            at = np.clip(at + model["sd_mm"] * precision.normals(rng, n), 0.0, model["length"])
         lesions.append((model, at, ready, block, growth))
 
     length = q["slowing_mm"]
-    scale = length / (length * np.expm1(q["reference_mm"] / length) / q["reference_mm"])
+    scale = q["reference_mm"] / math.expm1(q["reference_mm"] / length)
     results = []
     for target in q["targets"]:
         best = None
@@ -146,11 +165,11 @@ def answer(q, seed):
         m = len(arrive)
         result = {"distance": summary(distance)}
         if target["motor"]:
-            units = lognormal(rng, p["units"], m)
+            units = lognormal(rng, p["units"], m, precision)
             units += arrive
-            movement = lognormal(rng, p["movement"], m)
+            movement = lognormal(rng, p["movement"], m, precision)
             movement += units
-            useful = lognormal(rng, target["useful"], m)
+            useful = lognormal(rng, target["useful"], m, precision)
             useful += movement
             chance = arrive / p["window"]["median"]
             np.power(chance, p["window"]["shape"], out=chance)
@@ -160,7 +179,7 @@ def answer(q, seed):
             result["units"] = summary(units)
             result["movement"] = summary(movement)
         else:
-            useful = lognormal(rng, target["useful"], m)
+            useful = lognormal(rng, target["useful"], m, precision)
             useful += arrive
             in_time = float(m + blocked)
         result["arrive"] = summary(arrive)
@@ -195,34 +214,40 @@ def main():
     cases = [("radial", 2000, 20)]
     cases += [("plexus", 4000, t) for t in (5, 10, 20, 40, 80)]
     cases += [("plexus", n, 20) for n in (1000, 2000, 8000, 16000, 32000, 64000)]
-    print("case samples targets  C++ ms  NumPy ms  ratio  ns/target/sample  words %  numbers %  "
-          "ways %  differ")
-    for name, samples, targets in cases:
+    precisions = {"double": Precision(np.float64), "single": Precision(np.float32)}
+    print("case samples targets  C++ ms  NumPy double ms  single ms  ratio  without ways  "
+          "ns/target/sample  words %  numbers %  ways %  limbs ms  columns ms  differ")
+    for case, samples, targets in cases:
         with tempfile.TemporaryDirectory() as folder:
-            own, other = [], []
-            q = None
+            own, other = [], {"double": [], "single": []}
+            questions = None
             for _ in range(ROUNDS):
                 out = subprocess.run(
-                    [program, datasets, folder, name, str(samples), str(targets)],
+                    [program, datasets, folder, case, str(samples), str(targets)],
                     check=True, capture_output=True, text=True)
                 cpp = json.loads(out.stdout)
                 own.append(cpp)
-                q = q or load(folder)
-                best = 1e9
-                for k in range(max(2, int(20000 / samples))):
-                    start = time.process_time()
-                    results = answer(q, k + 1)
-                    best = min(best, time.process_time() - start)
-                other.append(best)
+                questions = questions or {name: (precision, load(folder, precision))
+                                          for name, precision in precisions.items()}
+                for name, (precision, q) in questions.items():
+                    for k in range(max(4, int(40000 / samples))):
+                        start = time.process_time()
+                        results = answer(q, k + 1, precision)
+                        other[name].append(time.process_time() - start)
             best = min(own, key=lambda run: run["seconds"])
-            theirs = min(other)
+            double, single = min(other["double"]), min(other["single"])
+            theirs = min(double, single)
+            q = questions["double"][1]
             count = len(q["targets"])
-            print(f"{name} {samples:6d} {count:3d}  {1e3 * best['seconds']:8.2f}  "
-                  f"{1e3 * theirs:8.2f}  {theirs / best['seconds']:5.1f}  "
-                  f"{1e9 * best['seconds'] / samples / count:6.1f}  "
-                  f"{100 * best['words_seconds'] / best['seconds']:5.1f}  "
-                  f"{100 * best['numbers_seconds'] / best['seconds']:5.1f}  "
-                  f"{100 * best['ways_seconds'] / best['seconds']:5.1f}  "
+            seconds = best["seconds"]
+            print(f"{case} {samples:6d} {count:3d}  {1e3 * seconds:8.2f}  "
+                  f"{1e3 * double:8.2f}  {1e3 * single:8.2f}  {theirs / seconds:5.1f}  "
+                  f"{theirs / (seconds - best['ways_seconds']):5.1f}  "
+                  f"{1e9 * seconds / samples / count:6.1f}  "
+                  f"{100 * best['words_seconds'] / seconds:5.1f}  "
+                  f"{100 * best['numbers_seconds'] / seconds:5.1f}  "
+                  f"{100 * best['ways_seconds'] / seconds:5.1f}  "
+                  f"{1e3 * best['limbs_seconds']:6.1f}  {1e3 * best['columns_seconds']:5.2f}  "
                   f"{compare(q, results, cpp['targets']):.1f}", flush=True)
 
 
