@@ -4,7 +4,6 @@
 #include <sys/mman.h>
 
 #include <cstddef>
-#include <cstdlib>
 #include <new>
 #include <vector>
 
@@ -12,27 +11,29 @@ namespace endplate::geometry {
 
 template <class T>
 struct LargePages {
+  // NOLINTNEXTLINE(readability-identifier-naming): containers ask for this name
   using value_type = T;
   LargePages() = default;
   template <class Other>
   explicit LargePages(const LargePages<Other>& /*other*/) {}
 
   T* allocate(std::size_t count) {
-    constexpr std::size_t kPage = std::size_t{1} << 21U;
     const std::size_t bytes = (count * sizeof(T) + kPage - 1) / kPage * kPage;
-    void* memory = std::aligned_alloc(kPage, bytes);
-    if (memory == nullptr) throw std::bad_alloc();
+    void* memory = ::operator new (bytes, std::align_val_t{kPage});
 #ifdef MADV_HUGEPAGE
     madvise(memory, bytes, MADV_HUGEPAGE);  // a wish: without large pages it only takes longer
 #endif
     return static_cast<T*>(memory);
   }
   void deallocate(T* memory, std::size_t /*count*/) {
-    std::free(memory);
+    ::operator delete (memory, std::align_val_t{kPage});
   }
   bool operator==(const LargePages& /*other*/) const {
     return true;
   }
+
+ private:
+  static constexpr std::size_t kPage = std::size_t{1} << 21U;
 };
 
 template <class T>

@@ -159,8 +159,7 @@ SightGraph make_sight_graph(const FlatFaces& faces, double in_edges) {
   }
   for (std::size_t a = 0; a < graph.arcs.size(); ++a) {
     SightArc& arc = graph.arcs[a];
-    const float arriving_rad = graph.direction_step_rad * graph.directions[a].arriving;
-    arc.onward = onward_from(graph, arc.head, arriving_rad);
+    arc.onward = onward_from(graph, arc.head, graph.radians(graph.directions[a].arriving));
   }
   return graph;
 }

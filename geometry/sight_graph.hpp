@@ -46,6 +46,10 @@ struct SightGraph {
   LargeTable<SightArc> arcs;
   LargeTable<ArcDirections> directions;  // by arc
   float direction_step_rad = 1.0F;
+  float radians(std::uint16_t steps) const {
+    return direction_step_rad * static_cast<float>(steps);
+  }
+
   float longest_arc_mm = 0.0F;
 };
 

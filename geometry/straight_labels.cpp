@@ -124,9 +124,9 @@ std::vector<StraightLabel> straight_labels(const SightGraph& graph, const std::v
           straight_from(0.0F, static_cast<float>(seed.distance_mm), seed.arriving_rad);
     } else {
       const ArcDirections& directions = graph.directions[step.came_by];
-      straight[step.vertex] = along_arc(straight[step.came_from], graph.vertices[step.came_from],
-                                        step, graph.direction_step_rad * directions.leaving,
-                                        graph.direction_step_rad * directions.arriving);
+      straight[step.vertex] =
+          along_arc(straight[step.came_from], graph.vertices[step.came_from], step,
+                    graph.radians(directions.leaving), graph.radians(directions.arriving));
     }
   }
   return straight;
