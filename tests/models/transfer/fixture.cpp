@@ -45,9 +45,8 @@ casefile::Case case_of(const Arm& arm) {
       "injuries": [{}], "examination": {{"date": "2026-05-01", "muscles": [{}],
       "sensation": [{}], "signs": [{}]}}, "electrodiagnosis": [{}]{}}})",
       arm.age_years, arm.injuries, muscles, areas, signs, units, arm.more);
-  const auto terms = anatomy::Terms::from(package());
-  REQUIRE(terms);
-  auto read = casefile::read_case(text, *terms, {casefile::pose_limits(package()), nullptr, {}});
+  static const anatomy::Terms kTerms = *anatomy::Terms::from(package());
+  auto read = casefile::read_case(text, kTerms, {casefile::pose_limits(package()), nullptr, {}});
   if (!read) {
     for (const Problem& problem : read.error().problems) {
       UNSCOPED_INFO(problem.place << ": " << problem.what << ". " << problem.mend);
@@ -58,10 +57,12 @@ casefile::Case case_of(const Arm& arm) {
 }
 
 transfer::Judgement judged(const Arm& arm) {
+  // The arms differ in their age at the most, on which no length depends in the grown.
+  static const auto kLimb = *limb::CaseLimb::from(package(), all_anatomy().tree(),
+                                                  case_of(textbook(kUpperTrunk, {})).limb);
+  static const auto kLimbs = kLimb.sample(10, 1);
   const casefile::Case patient = case_of(arm);
-  const auto limb = limb::CaseLimb::from(package(), all_anatomy().tree(), patient.limb);
-  REQUIRE(limb);
-  const auto now = transfer::Situation::of(patient, all_anatomy(), *limb, limb->sample(50, 1));
+  const auto now = transfer::Situation::of(patient, all_anatomy(), kLimb, kLimbs);
   REQUIRE(now);
   return transfer::judge(*now, package(), {arm.days});
 }
@@ -138,6 +139,8 @@ const std::string kHighMedian = injury(
     R"("nerve": "median nerve", "at": {"landmark": "medial epicondyle", "offset_mm": 80, "toward": "proximal"})");
 const std::string kHighRadial = injury(
     R"("nerve": "radial nerve", "at": {"landmark": "lateral epicondyle", "offset_mm": 120, "toward": "proximal"})");
+const std::string kLowUlnar = injury(
+    R"("nerve": "ulnar nerve", "at": {"landmark": "distal wrist crease", "offset_mm": 30, "toward": "proximal"})");
 const std::string kLowerTrunk = injury(R"("at": {"trunk": "lower"})");
 
 std::string roots(const std::vector<std::string>& torn) {

@@ -55,7 +55,7 @@ Arm pattern(std::string injuries, std::string_view id, std::string_view also_wea
 
 // Injuries.
 extern const std::string kUpperTrunk, kAxillary, kMusculocutaneous, kHighUlnar, kHighMedian,
-    kHighRadial, kLowerTrunk;
+    kHighRadial, kLowUlnar, kLowerTrunk;
 
 // C7 to T1 beside the lower trunk: the middle trunk's own; C6 with the supinator is spared
 // (Bertelli 2010).
