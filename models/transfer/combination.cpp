@@ -11,6 +11,8 @@
 namespace endplate::transfer {
 namespace {
 
+constexpr int kBestRank = 1;
+
 Expected<void> check(const CombinationTask& task) {
   Error error{Fault::internal, {}};
   const auto wrong = [&](const std::string& place, std::string what) {
@@ -44,7 +46,9 @@ Options eligible(const CombinationTask& task) {
     });
     if (asked) options.push_back(&option);
   }
-  std::ranges::sort(options, {}, &CombinationOption::id);
+  std::ranges::sort(options, [](const CombinationOption* a, const CombinationOption* b) {
+    return std::tie(a->place, a->id) < std::tie(b->place, b->id);
+  });
   return options;
 }
 
@@ -119,25 +123,27 @@ void add_objectives(ZeroOneProgram& program, const Options& options,
   std::set<int, std::greater<>> ranks;  // the worst first
   for (const Demand& demand : demands) tiers.insert(demand.tier);
   for (const CombinationOption* option : options) ranks.insert(option->rank);
+  const auto add_rank = [&](int tier, int rank) {
+    const auto serves = [&](const CombinationOption& option) {
+      return std::ranges::any_of(demands, [&](const Demand& demand) {
+        return demand.tier == tier && transfers_to(option, demand.target) > 0;
+      });
+    };
+    add(sum_over(options, [&](const CombinationOption& option) {
+      return option.rank == rank && serves(option) ? -1 : 0;
+    }));
+  };
   for (const int tier : tiers) {
     Sum met;
     for (std::size_t k = 0; k < demands.size(); ++k) {
       if (demands[k].tier == tier) met.push_back({static_cast<int>(options.size() + k), 1});
     }
     add(std::move(met));
-  }
-  for (const int tier : tiers) {
-    const auto serves = [&](const CombinationOption& option) {
-      return std::ranges::any_of(demands, [&](const Demand& demand) {
-        return demand.tier == tier && transfers_to(option, demand.target) > 0;
-      });
-    };
     for (const int rank : ranks) {
-      add(sum_over(options, [&](const CombinationOption& option) {
-        return option.rank == rank && serves(option) ? -1 : 0;
-      }));
+      if (rank > kBestRank) add_rank(tier, rank);
     }
   }
+  for (const int tier : tiers) add_rank(tier, kBestRank);
   add(sum_over(options, [](const CombinationOption& option) {
     return -static_cast<int>(used_by(option).size());
   }));

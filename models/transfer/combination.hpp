@@ -1,12 +1,13 @@
 #pragma once
 // Which nerve and tendon transfers can be done together: the best set drawn from one list of
 // donors. What is best is an order, never a score:
-//   1. the wanted functions, tier by tier: as many of a tier as possible, before the next is looked
-//      at;
-//   2. in the same order of tiers, the rank that the caller gives each option: as few as possible
-//      of the worst rank, then of the next worst, and so on;
+//   1. tier by tier: as many of its wanted functions as possible, and then, among the options that
+//      serve it, as few as possible of the worst rank that the caller gives, then of the next
+//      worst, and so on above rank 1;
+//   2. in the same order of tiers, as few options of rank 1;
 //   3. fewer donors used;
-//   4. of sets equal in all this, the one that holds the first id (by bytes) in which they differ.
+//   4. of sets equal in all this, the one that holds the first option in which they differ, by the
+//      caller's place and then by id (bytes).
 // Each donor is used once, each place receives once, forbidden pairs are never both chosen, and
 // every balance rule keeps what it keeps. The optimum is exact (zero_one.hpp).
 #include <string>
@@ -38,6 +39,7 @@ struct CombinationOption {
   std::vector<std::string> receives;  // branches or tendons that are joined to the donor
   std::vector<Service> serves;
   int rank = 1;                      // the caller's order among alternatives; 1 is the best
+  int place = 1;                     // and among those of one rank, for ties alone
   bool cuts_working_fibres = false;  // this variant would; carried to the answer
 };
 

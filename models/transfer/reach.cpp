@@ -136,7 +136,7 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
 
   const NerveMetrics& mean = parts.limbs.front();
   const RecipientPivots pivots(tree, question.recipient, ways, mean);
-  const bool opened = question.coaptation == Coaptation::to_recipient_side;
+  const bool opened = question.junction == Junction::to_recipient_side;
 
   Reach answer;
   std::vector<Sides> sides;

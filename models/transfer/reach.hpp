@@ -49,7 +49,7 @@ struct SplitOut {
 
 // A nerve that is opened at its side is not freed: the other one must reach it, where it comes
 // nearest to that one's pivot at rest.
-enum class Coaptation {
+enum class Junction {
   end_to_end,
   to_donor_side,     // end-to-side: the recipient's end on a working nerve
   to_recipient_side  // supercharged: the donor's end on a nerve that still has axons
@@ -58,7 +58,7 @@ enum class Coaptation {
 struct ReachQuestion {
   anatomy::NodeIndex donor = 0;
   anatomy::NodeIndex recipient = 0;
-  Coaptation coaptation = Coaptation::end_to_end;
+  Junction junction = Junction::end_to_end;
   SplitOut donor_split = {};
   SplitOut recipient_split = {};
   std::vector<anatomy::NodeIndex> targets = {};  // ends below the recipient; all when empty

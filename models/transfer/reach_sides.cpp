@@ -71,12 +71,12 @@ Sides SideFinder::freed(const NerveMetrics& lengths) const {
 }
 
 FreedEnd* SideFinder::opened(Sides& sides) const {
-  switch (question_.coaptation) {
-    case Coaptation::to_donor_side:
+  switch (question_.junction) {
+    case Junction::to_donor_side:
       return &sides.donor;
-    case Coaptation::to_recipient_side:
+    case Junction::to_recipient_side:
       return &sides.recipient;
-    case Coaptation::end_to_end:
+    case Junction::end_to_end:
       break;
   }
   return nullptr;

@@ -71,7 +71,7 @@ std::vector<Compared> compared() {
   const Reach in_palm = reach_of(far_thumb);
   const Reach brachialis = reach_of({node("musculocutaneous branch to brachialis"),
                                      node("anterior interosseous nerve"),
-                                     Coaptation::end_to_end,
+                                     Junction::end_to_end,
                                      {},
                                      {139.0, "brachialis_to_ain_winston"}});
   const Reach fds = reach_of({node("median branch to flexor digitorum superficialis (proximal)"),
@@ -153,8 +153,8 @@ struct Transfer {
 ReachQuestion question_of(const std::string& coaptation, const std::string& donor,
                           const std::string& recipient) {
   ReachQuestion question{node(donor), node(recipient)};
-  if (coaptation.starts_with("supercharged")) question.coaptation = Coaptation::to_recipient_side;
-  if (coaptation == "end-to-side") question.coaptation = Coaptation::to_donor_side;
+  if (coaptation.starts_with("supercharged")) question.junction = Junction::to_recipient_side;
+  if (coaptation == "end-to-side") question.junction = Junction::to_donor_side;
   if (recipient == "deep branch of ulnar nerve") {
     question.recipient_split = {97.0, "dbun-max-dissociation-2016"};
   }

@@ -100,10 +100,13 @@ std::vector<int> standing(const CombinationTask& task, const Chosen& chosen) {
     donors += static_cast<int>(used(*option).size());
     in_set[option->id] = 0;
   }
-  for (const auto& [tier, number] : met) all.push_back(-number);
-  for (const auto& [tier, by_rank] : ranks) {
-    for (const auto& [rank, number] : by_rank) all.push_back(number);
+  for (const auto& [tier, number] : met) {
+    all.push_back(-number);
+    for (const auto& [rank, count] : ranks[tier]) {
+      if (rank > 1) all.push_back(count);
+    }
   }
+  for (const auto& [tier, by_rank] : ranks) all.push_back(by_rank.at(1));
   all.push_back(donors);
   for (const auto& [id, out] : in_set) all.push_back(out);
   return all;

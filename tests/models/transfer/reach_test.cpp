@@ -84,18 +84,17 @@ TEST_CASE("What hangs on no modelled course is not computable and says so", "[tr
 
 TEST_CASE("A nerve opened at its side is met where it comes near", "[transfer]") {
   ReachQuestion question{node("anterior interosseous branch to pronator quadratus"),
-                         node("deep branch of ulnar nerve"), Coaptation::to_recipient_side};
+                         node("deep branch of ulnar nerve"), Junction::to_recipient_side};
   question.recipient_split = {97.0, "dbun-max-dissociation-2016"};
   const Reach reach = reach_of(question);
   CHECK(reach.state == ReachState::reaches);
   CHECK(reach.recipient_mm.p50 == 0.0);
   // Opened nearer to its pivot, the gap is narrower than to the end of a freed recipient.
-  question.coaptation = Coaptation::end_to_end;
+  question.junction = Junction::end_to_end;
   CHECK(reach.gap_mm.p50 < reach_of(question).gap_mm.p50);
   // End-to-side: the donor gives no length, and its trunk is not cut.
-  const Reach side =
-      reach_of({node("common palmar digital nerve 3 of median nerve"),
-                node("superficial branch of ulnar nerve"), Coaptation::to_donor_side});
+  const Reach side = reach_of({node("common palmar digital nerve 3 of median nerve"),
+                               node("superficial branch of ulnar nerve"), Junction::to_donor_side});
   CHECK(side.donor_mm.p50 == 0.0);
 }
 
