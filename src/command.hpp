@@ -57,5 +57,6 @@ void register_followup(Registry&);
 void register_limb(Registry&);
 void register_plan(Registry&);
 void register_recovery(Registry&);
+void register_transfer(Registry&);
 
 }  // namespace endplate::cli

@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "models/recovery/recover.hpp"
+#include "models/transfer/donor_state.hpp"
+#include "models/transfer/published.hpp"
 
 namespace endplate::plan {
 
@@ -18,20 +20,10 @@ enum class OptionState {
 };
 std::string_view to_string(OptionState state);
 
-enum class DonorState { strong, weak, dead, not_judged };
-std::string_view to_string(DonorState state);
+using transfer::DonorState;
+using transfer::to_string;
 
-// A published share as its series printed it.
-struct PublishedResult {
-  std::string row;
-  std::string entry;  // who was let in
-  std::string scale;  // "M3", "whole-nerve grade", ...
-  std::optional<double> share, low, high;
-  std::optional<double> count, n;
-  std::string stand_in;  // why the n is not that of the share; empty when it is
-  std::string study;
-  std::string provenance;
-};
+using transfer::PublishedResult;
 
 // The chance of models/recovery, kept apart from what was published.
 struct ModelChance {

@@ -7,9 +7,11 @@
 #include "models/casefile/case.hpp"
 #include "models/evidence/data_package.hpp"
 #include "models/plan/answer.hpp"
-#include "models/plan/situation.hpp"
+#include "models/transfer/situation.hpp"
 
 namespace endplate::plan {
+
+using transfer::Situation;
 
 // Smallest and largest number of cables of `donor` that fill `nerve`. Nothing without areas of one
 // method for both.

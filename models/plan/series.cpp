@@ -1,7 +1,6 @@
 #include "models/plan/series.hpp"
 
 #include <algorithm>
-#include <stdexcept>
 
 namespace endplate::plan {
 namespace {
@@ -71,13 +70,6 @@ PublishedResult read(const evidence::DataPackage& package, const Row& series) {
 
 }  // namespace
 
-Row row_with_id(const evidence::Table& table, std::string_view id) {
-  for (const Row row : table) {
-    if (row.text("id") == id) return row;
-  }
-  throw std::out_of_range(std::string(id));
-}
-
 std::vector<PublishedResult> published_series(const evidence::DataPackage& package,
                                               const SeriesQuestion& question) {
   std::vector<std::pair<bool, PublishedResult>> results;
@@ -119,21 +111,6 @@ std::vector<PublishedResult> published_tendon(const evidence::DataPackage& packa
     if (series.text("tendon_row") == tendon_row) results.push_back(read(package, series));
   }
   return results;
-}
-
-std::vector<PublishedResult> published_transfer(const Row& row) {
-  if (!row.number("outcome_fraction") || row.text("outcome_scale").empty()) return {};
-  PublishedResult result;
-  result.row = row.text("id");
-  const std::string_view entry = row.text("prerequisites");
-  result.entry = entry.ends_with('.') ? entry.substr(0, entry.size() - 1) : entry;
-  result.scale = row.text("outcome_scale");
-  result.share = row.number("outcome_fraction");
-  result.count = row.number("outcome_count");
-  result.n = row.number("outcome_n");
-  result.study = row.text("study");
-  result.provenance = row.text("provenance");
-  return {result};
 }
 
 }  // namespace endplate::plan

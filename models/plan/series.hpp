@@ -29,10 +29,6 @@ std::vector<PublishedResult> published_series(const evidence::DataPackage& packa
 std::vector<PublishedResult> published_tendon(const evidence::DataPackage& package,
                                               std::string_view tendon_row);
 
-// The result that a row of transfers holds itself, where it has one.
-std::vector<PublishedResult> published_transfer(const evidence::Row& row);
-
-// The row of a table with that id. Throws std::out_of_range when there is none.
-evidence::Row row_with_id(const evidence::Table& table, std::string_view id);
+using transfer::row_with_id;
 
 }  // namespace endplate::plan

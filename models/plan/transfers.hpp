@@ -1,9 +1,11 @@
 #pragma once
 // The nerve transfers and the tendon or muscle transfers for what this case has lost.
 #include "models/plan/regrowth.hpp"
-#include "models/plan/situation.hpp"
+#include "models/transfer/situation.hpp"
 
 namespace endplate::plan {
+
+using transfer::Situation;
 
 // Candidates of one function, and what was left out with one reason each.
 struct FunctionGroup {

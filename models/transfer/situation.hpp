@@ -9,9 +9,9 @@
 #include "models/examination/case_injuries.hpp"
 #include "models/examination/deficit.hpp"
 #include "models/limb/case_limb.hpp"
-#include "models/plan/answer.hpp"
+#include "models/transfer/donor_state.hpp"
 
-namespace endplate::plan {
+namespace endplate::transfer {
 
 class Situation {
  public:
@@ -37,6 +37,8 @@ class Situation {
   DonorState donor_area(std::size_t area, std::string& why) const;
   // By EMG with normal units or by stimulation, for a muscle that cannot be graded alone.
   DonorState donor_by_emg(std::size_t muscle, std::string& why) const;
+  // What an EMG of the muscle says against it as a donor; empty where nothing does.
+  std::string doubt_by_emg(std::size_t muscle) const;
   bool sign_present(std::string_view sign) const;
   bool unavailable(std::string_view name) const;
 
@@ -56,4 +58,4 @@ class Situation {
   examination::Examined examined_;
 };
 
-}  // namespace endplate::plan
+}  // namespace endplate::transfer

@@ -1,10 +1,10 @@
-#include "models/plan/situation.hpp"
+#include "models/transfer/situation.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace endplate::plan {
+namespace endplate::transfer {
 namespace {
 
 using examination::AreaState;
@@ -14,22 +14,6 @@ constexpr double kUseful = 3.0;
 constexpr double kStrong = 4.0;
 
 }  // namespace
-
-std::string_view to_string(OptionState state) {
-  switch (state) {
-    case OptionState::open:
-      return "open";
-    case OptionState::later:
-      return "later";
-    case OptionState::not_judged:
-      return "not judged";
-    case OptionState::unlikely:
-      return "unlikely";
-    case OptionState::closed:
-      break;
-  }
-  return "not an option";
-}
 
 std::string_view to_string(DonorState state) {
   switch (state) {
@@ -143,6 +127,23 @@ DonorState Situation::donor_by_emg(std::size_t muscle, std::string& why) const {
   return state;
 }
 
+std::string Situation::doubt_by_emg(std::size_t muscle) const {
+  const std::string& id = anatomy_->muscles()[muscle].id;
+  for (const casefile::Electrodiagnosis& study : patient_->electrodiagnosis) {
+    if (study.muscle != id) continue;
+    if (study.fibrillation.value_or(false)) {
+      return fmt::format("{} fibrillates on EMG", muscle_name(muscle));
+    }
+    if (study.units && study.units != "normal") {
+      return fmt::format("{} has {} units on EMG", muscle_name(muscle), *study.units);
+    }
+    if (study.stimulation == "silent") {
+      return fmt::format("{} did not answer to stimulation", muscle_name(muscle));
+    }
+  }
+  return "";
+}
+
 bool Situation::sign_present(std::string_view sign) const {
   if (!patient_->examination) return false;
   return std::ranges::any_of(patient_->examination->signs, [&](const casefile::SignFinding& found) {
@@ -197,4 +198,4 @@ std::string Situation::muscle_name(std::size_t muscle) const {
   return row.part == "whole" ? row.name : fmt::format("{} ({})", row.name, row.part);
 }
 
-}  // namespace endplate::plan
+}  // namespace endplate::transfer

@@ -1,0 +1,122 @@
+// The transfer command from case file to both answers.
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <sstream>
+
+#include "tests/support/run_program.hpp"
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+auto transfer(const std::string& name, std::vector<std::string> more = {}) {
+  std::vector<std::string> words{
+      "transfer",  ENDPLATE_SOURCE_DIR "/datasets/cases/" + name + ".json",
+      "--today",   "2026-11-29",
+      "--samples", "400"};
+  words.insert(words.end(), more.begin(), more.end());
+  return endplate::test::run(words);
+}
+
+Json answer_of(const std::string& name) {
+  const auto ran = transfer(name, {"--json"});
+  CAPTURE(ran.err);
+  REQUIRE(ran.status == 0);
+  return Json::parse(ran.out);
+}
+
+const Json* candidate(const Json& answer, const std::string& id) {
+  for (const Json& item : answer["candidates"]) {
+    if (item["id"] == id) return &item;
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE(
+    "an upper trunk palsy is given a fascicle for the elbow and a triceps branch for the "
+    "deltoid",
+    "[cli][transfer]") {
+  const Json answer = answer_of("upper-trunk-injury");
+  for (const char* id : {"uln_fascicle_to_biceps", "tri_long_to_ax_ant"}) {
+    CAPTURE(id);
+    const Json* item = candidate(answer, id);
+    REQUIRE(item != nullptr);
+    CHECK((*item)["verdict"] == "feasible");
+    CHECK((*item)["donor_state"] == "strong");
+    CHECK((*item)["reach"]["state"] == "reaches");
+    CHECK((*item)["regenerate_mm"]["p50"] > 0.0);
+    CHECK((*item)["axons_arrive_days"]["p05"] > answer["days_since_injury"].get<double>());
+    CHECK_FALSE((*item)["sources"].empty());
+  }
+}
+
+TEST_CASE("a combination uses only what was shown to work and what does not get in its way",
+          "[cli][transfer]") {
+  for (const char* name :
+       {"upper-trunk-injury", "global-plexus-avulsion", "humeral-shaft-radial-palsy",
+        "high-median-injury", "axillary-palsy-after-dislocation", "musculocutaneous-injury"}) {
+    const Json answer = answer_of(name);
+    std::set<std::string> sewn;
+    for (const Json& id : answer["combination"]) {
+      CAPTURE(name, id);
+      const Json* item = candidate(answer, id);
+      REQUIRE(item != nullptr);
+      const std::string verdict = (*item)["verdict"];
+      CHECK((verdict == "feasible" || verdict == "marginal"));
+      CHECK((*item)["donor_state"] == "strong");
+      if ((*item)["kind"] == "nerve") CHECK(sewn.insert((*item)["reach"]["recipient"]).second);
+    }
+    for (const Json& item : answer["candidates"]) {
+      const bool unknown = item["donor_state"] == "not judged" || item["donor_state"] == "dead";
+      if (unknown) CHECK(item["verdict"] != "feasible");
+    }
+    for (const Json& item : answer["rejected"]) CHECK_FALSE(item["reason"].empty());
+  }
+}
+
+// Common practice: the accessory nerve goes to the suprascapular nerve; intercostals or the phrenic
+// nerve bend the elbow.
+TEST_CASE("a donor goes where it does more", "[cli][transfer]") {
+  const Json answer = answer_of("global-plexus-avulsion");
+  std::set<std::string> chosen;
+  for (const Json& id : answer["combination_if_shown"]) chosen.insert(id);
+  CAPTURE(answer["combination_if_shown"].dump());
+  CHECK(chosen.contains("san_to_ssn_anterior"));
+  CHECK_FALSE(chosen.contains("san_to_mcn"));
+  const bool elbow = chosen.contains("icn_to_mcn") || chosen.contains("icn_to_biceps_branch") ||
+                     chosen.contains("phrenic_to_mcn");
+  CHECK(elbow);
+}
+
+TEST_CASE("two transfers stand side by side, and one that is none is told why", "[cli][transfer]") {
+  const auto ran =
+      transfer("upper-trunk-injury", {"--compare", "tri_long_to_ax_ant,tri_lat_to_ax_ant"});
+  REQUIRE(ran.status == 0);
+  CHECK(ran.out.starts_with("RIGHT LIMB"));
+  for (const char* point : {"Donor is", "Slack mm", "Axon ratio", "Costs", "Verdict"}) {
+    CHECK(ran.out.find(point) != std::string::npos);
+  }
+  const auto rejected =
+      transfer("upper-trunk-injury", {"--compare", "tri_long_to_ax_ant,san_to_ssn_anterior"});
+  CHECK(rejected.status == 2);
+  CHECK(rejected.out.empty());
+  CHECK(rejected.err.find("is no candidate here") != std::string::npos);
+  CHECK(transfer("upper-trunk-injury", {"--compare", "tri_long_to_ax_ant,xyz"}).status == 2);
+}
+
+TEST_CASE("the table of transfers fits a terminal and ends with the caution", "[cli][transfer]") {
+  for (const char* name : {"upper-trunk-injury", "global-plexus-avulsion"}) {
+    const auto ran = transfer(name);
+    REQUIRE(ran.status == 0);
+    CHECK(ran.out.find("Together") != std::string::npos);
+    CHECK(ran.out.find("surgical judgement") != std::string::npos);
+    std::istringstream lines(ran.out);
+    for (std::string line; std::getline(lines, line);) {
+      CAPTURE(line);
+      CHECK(line.size() <= 100);
+    }
+  }
+}
