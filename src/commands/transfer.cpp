@@ -77,8 +77,8 @@ Expected<Answer> run(const CommonOptions& options, const TransferChoices& choice
 void register_transfer(Registry& registry) {
   auto choices = std::make_shared<TransferChoices>();
   CLI::App* command = registry.add_command(
-      "transfer", "nerve and tendon transfers: who can give, does it reach, what goes together",
-      true, [choices](const CommonOptions& options) { return run(options, *choices); });
+      "transfer", "nerve and tendon transfers: who can give, what reaches, the best set", true,
+      [choices](const CommonOptions& options) { return run(options, *choices); });
   command->add_option("--compare", choices->compare, "two candidates side by side, by their ids")
       ->delimiter(',')
       ->expected(2)
