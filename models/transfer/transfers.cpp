@@ -144,6 +144,14 @@ std::optional<double> days_since_injury(const casefile::Case& patient, casefile:
   return days;
 }
 
+bool is_no_adult_trauma(const casefile::Case& patient) {
+  using casefile::Mechanism;
+  return std::ranges::any_of(patient.injuries, [](const casefile::Injury& injury) {
+    return injury.mechanism == Mechanism::birth || injury.mechanism == Mechanism::inflammatory ||
+           injury.mechanism == Mechanism::compression;
+  });
+}
+
 void collect_sources(TransferAnswer& answer) {
   std::set<std::string> sources;
   for (const TransferGroup& group : answer.groups) {
@@ -210,6 +218,11 @@ Expected<TransferAnswer> transfers(const casefile::Case& patient,
         "the date of the injury is not given: days count from the operation");
   }
   answer.warnings = limb->warnings();
+  if (is_no_adult_trauma(patient)) {
+    answer.warnings.emplace_back(
+        "the published results and the days on which axons arrive are those of adults after an "
+        "injury; this case is another kind of palsy, for which they are no guide");
+  }
   collect_sources(answer);
   return answer;
 }

@@ -120,3 +120,13 @@ TEST_CASE("the table of transfers fits a terminal and ends with the caution", "[
     }
   }
 }
+
+TEST_CASE("a birth palsy is told that the figures are no guide to it", "[cli][transfer]") {
+  const Json answer = answer_of("birth-palsy");
+  bool told = false;
+  for (const Json& warning : answer["warnings"]) {
+    told = told || warning.get<std::string>().find("no guide") != std::string::npos;
+  }
+  CHECK(told);
+  CHECK(answer_of("upper-trunk-injury")["warnings"].empty());
+}
