@@ -109,7 +109,9 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
   if (question.donor == question.recipient) {
     return std::unexpected(wrong("donor and recipient are the same branch", "Name two branches."));
   }
-  if (!(question.donor_split.length_mm >= 0.0 && question.recipient_split.length_mm >= 0.0)) {
+  const auto is_length = [](double mm) { return mm >= 0.0; };  // NaN is none
+  if (!is_length(question.donor_split.length_mm) ||
+      !is_length(question.recipient_split.length_mm)) {
     return std::unexpected(
         wrong("a branch is split out of its parent by a negative length", "Give 0 mm or more."));
   }
