@@ -9,6 +9,7 @@
 #include "models/recovery/decision.hpp"
 #include "models/transfer/axon_arrival.hpp"
 #include "models/transfer/combination_task.hpp"
+#include "models/transfer/splits.hpp"
 
 namespace endplate::transfer {
 namespace {
@@ -38,9 +39,16 @@ bool meets_better(const Reach& a, const Reach& b) {
 
 class Joiner {
  public:
-  Joiner(const anatomy::NerveTree& tree, const ReachModel& model,
+  Joiner(const evidence::DataPackage& package, const Situation& now,
+         const anatomy::NerveMetrics& metrics, const ReachModel& model,
          const recovery::Parameters& parameters, double days)
-      : tree_(tree), model_(model), parameters_(parameters), days_(days) {}
+      : package_(package),
+        now_(now),
+        metrics_(metrics),
+        tree_(now.anatomy().tree()),
+        model_(model),
+        parameters_(parameters),
+        days_(days) {}
 
   // Reckons the reach of a nerve transfer and lets it speak in the verdict.
   Expected<TransferCandidate> join(Candidate judged) const {
@@ -83,6 +91,8 @@ class Joiner {
     ReachQuestion question;
     question.donor = *from;
     question.recipient = *to;
+    question.recipient_split =
+        below_injuries(recipient_split(package_, recipient), *to, tree_, metrics_, now_.injuries());
     if (coaptation == Coaptation::end_to_side) question.junction = Junction::to_donor_side;
     if (coaptation == Coaptation::supercharged) question.junction = Junction::to_recipient_side;
     auto reach = model_.reach(question);
@@ -94,12 +104,6 @@ class Joiner {
   void speak(TransferCandidate& candidate) const {
     Candidate& judged = candidate.judged;
     const Reach& reach = candidate.joined->reach;
-    const auto at_most = [&](Verdict verdict) {
-      if (judged.verdict == Verdict::feasible ||
-          (judged.verdict == Verdict::marginal && verdict == Verdict::not_feasible)) {
-        judged.verdict = verdict;
-      }
-    };
     switch (reach.state) {
       case ReachState::reaches:
         judged.reasons.push_back(
@@ -109,12 +113,13 @@ class Joiner {
         judged.reasons.push_back(
             fmt::format("a graft of {:.0f} mm ({:.0f} to {:.0f}) would be needed",
                         reach.graft_mm->p50, reach.graft_mm->p05, reach.graft_mm->p95));
-        at_most(Verdict::marginal);
+        if (judged.verdict == Verdict::feasible) judged.verdict = Verdict::marginal;
         judged.through_graft = true;
         break;
       case ReachState::does_not_reach:
         judged.reasons.emplace_back("does not reach, and the graft would be too long");
-        at_most(Verdict::not_feasible);
+        // Whatever an examination would still show.
+        judged.verdict = Verdict::not_feasible;
         break;
       case ReachState::not_computable:
         judged.reasons.push_back("reach not computable: " + reach.why);
@@ -128,6 +133,9 @@ class Joiner {
                           reach.state == ReachState::reaches ? 1 : 2, days_);
   }
 
+  const evidence::DataPackage& package_;
+  const Situation& now_;
+  const anatomy::NerveMetrics& metrics_;
   const anatomy::NerveTree& tree_;
   const ReachModel& model_;
   const recovery::Parameters& parameters_;
@@ -187,7 +195,8 @@ Expected<TransferAnswer> transfers(const casefile::Case& patient,
   answer.days_since_injury = days_since_injury(patient, options.today);
   Judgement judgement = judge(*now, package, {answer.days_since_injury});
   answer.rejected = std::move(judgement.rejected);
-  const Joiner joiner(anatomy->tree(), *model, *parameters, answer.days_since_injury.value_or(0.0));
+  const Joiner joiner(package, *now, limb->metrics(), *model, *parameters,
+                      answer.days_since_injury.value_or(0.0));
   for (Group& group : judgement.groups) {
     TransferGroup joined{group.function, group.region, group.priority, {}};
     std::map<std::string, TransferCandidate> by_id;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "../models/transfer/transfer_fixture.hpp"
+#include "models/transfer/splits.hpp"
 
 namespace endplate::transfer {
 namespace {
@@ -155,12 +156,7 @@ ReachQuestion question_of(const std::string& coaptation, const std::string& dono
   ReachQuestion question{node(donor), node(recipient)};
   if (coaptation.starts_with("supercharged")) question.junction = Junction::to_recipient_side;
   if (coaptation == "end-to-side") question.junction = Junction::to_donor_side;
-  if (recipient == "deep branch of ulnar nerve") {
-    question.recipient_split = {97.0, "dbun-max-dissociation-2016"};
-  }
-  if (recipient == "anterior interosseous nerve") {
-    question.recipient_split = {139.0, "brachialis_to_ain_winston"};
-  }
+  question.recipient_split = recipient_split(limb::own_tables(), recipient);
   return question;
 }
 

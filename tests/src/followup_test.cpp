@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "tests/support/radial_case.hpp"
 #include "tests/support/run_program.hpp"
 
 namespace {
@@ -34,12 +35,7 @@ Json answer_of(const Json& patient, const std::string& today) {
 }
 
 Json radial(const char* mechanism = "fracture or dislocation") {
-  return Json::parse(R"({"endplate_case": 1,
-    "limb": {"side": "right", "sex": "female", "age_years": 34, "stature_mm": 1650},
-    "injuries": [{"nerve": "radial nerve",
-                  "at": {"landmark": "lateral epicondyle", "offset_mm": 120, "toward": "proximal"},
-                  "mechanism": ")" +
-                     std::string(mechanism) + R"(", "complete": true, "date": "2026-03-01"}]})");
+  return endplate::test::radial_case(mechanism, "2026-03-01");
 }
 
 // A visit with the Tinel point so far above the lateral epicondyle.

@@ -4,6 +4,7 @@
 #include <set>
 #include <sstream>
 
+#include "tests/support/radial_case.hpp"
 #include "tests/support/run_program.hpp"
 
 namespace {
@@ -25,12 +26,7 @@ TEST_CASE("plan answers with the keys of the contract", "[cli][plan]") {
   REQUIRE(ran.status == 0);
   CHECK(ran.err.empty());
   const Json answer = Json::parse(ran.out);
-  std::vector<std::string> first;
-  for (const auto& [key, value] : answer.items()) first.push_back(key);
-  REQUIRE(first.size() > 7);
-  CHECK(std::vector<std::string>(first.begin(), first.begin() + 7) ==
-        std::vector<std::string>{"endplate", "command", "seed", "side", "caution", "assumptions",
-                                 "sources"});
+  CHECK(endplate::test::begins_as_the_contract_says(answer));
   for (const char* key : {"next", "by_date", "unless", "reasons"}) {
     CHECK(answer["decision"].contains(key));
   }

@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "program.hpp"
+#include "tests/support/radial_case.hpp"
 
 namespace {
 
@@ -41,12 +42,7 @@ Ran recovery(const Json& patient, std::vector<std::string> more) {
 }
 
 Json radial(const char* mechanism = "fracture or dislocation") {
-  return Json::parse(R"({"endplate_case": 1,
-    "limb": {"side": "right", "sex": "female", "age_years": 34, "stature_mm": 1650},
-    "injuries": [{"nerve": "radial nerve",
-                  "at": {"landmark": "lateral epicondyle", "offset_mm": 120, "toward": "proximal"},
-                  "mechanism": ")" +
-                     std::string(mechanism) + R"(", "complete": true, "date": "2026-06-01"}]})");
+  return endplate::test::radial_case(mechanism, "2026-06-01");
 }
 
 const std::vector<std::string> kJson{"--json", "--today", "2026-06-10", "--samples", "500"};
@@ -59,12 +55,7 @@ TEST_CASE("recovery answers with the keys of the contract", "[cli][recovery]") {
   REQUIRE(ran.status == 0);
   CHECK(ran.err.empty());
   const Json answer = ran.json();
-  std::vector<std::string> first;
-  for (const auto& [key, value] : answer.items()) first.push_back(key);
-  REQUIRE(first.size() > 7);
-  CHECK(std::vector<std::string>(first.begin(), first.begin() + 7) ==
-        std::vector<std::string>{"endplate", "command", "seed", "side", "caution", "assumptions",
-                                 "sources"});
+  CHECK(endplate::test::begins_as_the_contract_says(answer));
   for (const char* key : {"next", "by_date", "unless", "reasons"}) {
     CHECK(answer["decision"].contains(key));
   }
