@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "models/limb/case_limb.hpp"
+#include "models/limb/case_limb_course.hpp"
 #include "models/limb/limb_size.hpp"
 #include "models/transfer/branch_place.hpp"
 #include "models/transfer/branch_way.hpp"
@@ -57,18 +58,33 @@ Error wrong(std::string what, std::string mend) {
   return Error::input({"transfer", std::move(what), std::move(mend)});
 }
 
+Level level_of(const limb::SegmentFrames& frames, Segment segment, const Eigen::Vector3d& at_mm) {
+  const double along_mm = frames.from_limb(segment, at_mm).fraction * frames.length_mm(segment);
+  return {segment == Segment::hand ? "distal wrist crease" : "epicondyles of the humerus",
+          segment == Segment::humerus ? -along_mm : along_mm};
+}
+
 CutLevel cut_level(const BranchPlaces& places, const limb::SegmentFrames& frames,
                    const NerveMetrics& mean, NodeIndex branch, const std::vector<double>& cuts_mm) {
   CutLevel cut{summarise_sample(cuts_mm), {}, 0.0};
   const auto at = places.place(branch, cut.from_origin_mm.p50, mean);
   if (!at) return cut;
-  const Segment segment = places.segment(at->carrier, at->arc_mm);
-  const double fraction =
-      frames.from_limb(segment, places.position_mm(at->carrier, at->arc_mm)).fraction;
-  const double along_mm = fraction * frames.length_mm(segment);
-  cut.landmark = segment == Segment::hand ? "distal wrist crease" : "epicondyles of the humerus";
-  cut.distal_mm = segment == Segment::humerus ? -along_mm : along_mm;
+  const Level level = level_of(frames, places.segment(at->carrier, at->arc_mm),
+                               places.position_mm(at->carrier, at->arc_mm));
+  cut.landmark = level.landmark;
+  cut.distal_mm = level.distal_mm;
   return cut;
+}
+
+// Of ends freed so far, tethered at the two places.
+Level sewn_level(const BranchPlaces& places, const limb::SegmentFrames& frames, const PlacePair& at,
+                 double donor_mm, double recipient_mm) {
+  const Eigen::Vector3d from = places.position_mm(at.donor.carrier, at.donor.arc_mm);
+  const Eigen::Vector3d to = places.position_mm(at.recipient.carrier, at.recipient.arc_mm);
+  const double both_mm = donor_mm + recipient_mm;
+  const double share = both_mm > 0.0 ? donor_mm / both_mm : 0.5;
+  const Eigen::Vector3d sewn = from + share * (to - from);
+  return level_of(frames, limb::segment_of(sewn, frames), sewn);
 }
 
 }  // namespace
@@ -111,9 +127,11 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
   }
   const auto is_length = [](double mm) { return mm >= 0.0; };  // NaN is none
   if (!is_length(question.donor_split.length_mm) ||
-      !is_length(question.recipient_split.length_mm)) {
-    return std::unexpected(
-        wrong("a branch is split out of its parent by a negative length", "Give 0 mm or more."));
+      !is_length(question.recipient_split.length_mm) ||
+      !is_length(question.donor_followed.length_mm)) {
+    return std::unexpected(wrong(
+        "a branch is split out of its parent or followed into its muscle by a negative length",
+        "Give 0 mm or more."));
   }
   const auto below = tree.descendants(question.recipient);
   for (const NodeIndex target : question.targets) {
@@ -244,6 +262,10 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
     answer.donor_cut = cut_level(parts.places, parts.frames, mean, question.donor, donor_cut_mm);
     answer.recipient_cut =
         cut_level(parts.places, parts.frames, mean, question.recipient, recipient_cut_mm);
+    const auto& [donor, recipient] = sides.front();
+    answer.sewn_at = sewn_level(
+        parts.places, parts.frames, at, answer.donor_cut->from_origin_mm.p50 - donor.pivot_mm,
+        std::max(0.0, recipient.pivot_mm - answer.recipient_cut->from_origin_mm.p50));
   }
   answer.state = answer.slack_mm->p50 >= 0.0                 ? ReachState::reaches
                  : -answer.slack_mm->p50 <= kLongestGraft_mm ? ReachState::with_graft
@@ -255,9 +277,11 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
     const auto own = parts.limb.sources(node);
     rows.insert(own.begin(), own.end());
   }
-  for (const SplitOut* split : {&question.donor_split, &question.recipient_split}) {
+  for (const SplitOut* split :
+       {&question.donor_split, &question.donor_followed, &question.recipient_split}) {
     if (!split->row.empty()) rows.insert(split->row);
   }
+  if (question.donor_held) rows.insert(question.donor_held->row);
   answer.sources.assign(rows.begin(), rows.end());
   answer.assumptions = parts.limb.assumptions();
   answer.assumptions.emplace_back(

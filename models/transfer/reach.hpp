@@ -2,8 +2,9 @@
 // Whether a freed donor branch meets a freed recipient branch without tension, in the limb of one
 // case: over sampled limbs and over the postoperative range of every joint between them.
 //
-// The donor is cut between its origin and its end (a motor branch: the entry into the muscle) and
-// freed back to its origin, or further up where it is split out of its parent. The recipient is cut
+// The donor is cut between its origin and its end (a motor branch: the entry into the muscle, or as
+// far beyond it as dissections followed it) and freed back to its origin, or further up where it is
+// split out of its parent. The recipient is cut
 // anywhere from its origin, or further up, to where the first branch to a target leaves it, and
 // freed distally toward its muscles (recipient_pivots.hpp). Either may be cut and freed in its
 // parents as well, as far up as these hold nothing else. What is given in mm holds for the limb of
@@ -47,6 +48,12 @@ struct SplitOut {
   std::string row;         // where that is printed; empty where it is not split
 };
 
+// An approach that leaves a muscle alone frees the donor no further up than that muscle's border.
+struct HeldAt {
+  double parent_share = 0.0;  // of the length of the donor's usual parent, 0 to 1
+  std::string row;            // where that is printed
+};
+
 // A nerve that is opened at its side is not freed: the other one must reach it, where it comes
 // nearest to that one's pivot at rest.
 enum class Junction {
@@ -60,6 +67,8 @@ struct ReachQuestion {
   anatomy::NodeIndex recipient = 0;
   Junction junction = Junction::end_to_end;
   SplitOut donor_split = {};
+  SplitOut donor_followed = {};  // beyond its entry, into the muscle
+  std::optional<HeldAt> donor_held = {};
   SplitOut recipient_split = {};
   std::vector<anatomy::NodeIndex> targets = {};  // ends below the recipient; all when empty
 };
@@ -69,6 +78,12 @@ struct CutLevel {
   Summary from_origin_mm;  // of the branch; negative in its parent
   std::string landmark;    // the line from which the level counts
   double distal_mm = 0.0;  // of it along the segment, on the mean limb; negative is proximal
+};
+
+// A level on the mean limb.
+struct Level {
+  std::string landmark;    // the line from which it counts
+  double distal_mm = 0.0;  // of it along the segment; negative is proximal
 };
 
 struct Reach {
@@ -91,6 +106,9 @@ struct Reach {
   // With the cuts that leave the axons the shortest way; absent where no limb reaches.
   std::optional<CutLevel> donor_cut;
   std::optional<CutLevel> recipient_cut;
+  // Where the two ends meet in the anatomical position: on the line between the places where they
+  // stay tethered, shared between them by their lengths.
+  std::optional<Level> sewn_at;
   // From the recipient's cut to the end of its nearest and its farthest target, over all limbs;
   // where a graft is needed its length is part of the way.
   Summary to_nearest_mm;

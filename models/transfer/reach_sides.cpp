@@ -65,9 +65,16 @@ Sides SideFinder::freed(const NerveMetrics& lengths) const {
   const double least_mm = -above_mm(question_.recipient, question_.recipient_split);
   const bool at_end = pivot_mm >= lengths.length_mm[question_.recipient];
   const double stump_mm = at_end ? std::min(kStump_mm, pivot_mm - least_mm) : 0.0;
-  return {
-      {-above_mm(question_.donor, question_.donor_split), 0.0, lengths.length_mm[question_.donor]},
-      {pivot_mm, least_mm, pivot_mm - stump_mm}};
+  FreedEnd donor{-above_mm(question_.donor, question_.donor_split), 0.0,
+                 lengths.length_mm[question_.donor] + question_.donor_followed.length_mm};
+  if (question_.donor_held) {
+    const NodeIndex parent = tree_.node(question_.donor).parents.front();
+    const double held_mm = question_.donor_held->parent_share * lengths.length_mm[parent] -
+                           lengths.leaves_parent_at_mm[question_.donor].front();
+    donor.pivot_mm = std::min(std::max(donor.pivot_mm, held_mm), donor.most_cut_mm);
+    donor.least_cut_mm = std::max(donor.least_cut_mm, donor.pivot_mm);
+  }
+  return {donor, {pivot_mm, least_mm, pivot_mm - stump_mm}};
 }
 
 FreedEnd* SideFinder::opened(Sides& sides) const {

@@ -4,12 +4,25 @@
 
 namespace endplate::transfer {
 
-SplitOut recipient_split(const evidence::DataPackage& package, std::string_view recipient) {
-  for (const evidence::Row row : package.table("transfer_splits")) {
-    if (row.text("recipient_node") != recipient) continue;
+namespace {
+
+SplitOut length_of(const evidence::DataPackage& package, std::string_view table,
+                   std::string_view column, std::string_view node) {
+  for (const evidence::Row row : package.table(table)) {
+    if (row.text(column) != node) continue;
     return {row.number("length_mm").value_or(0.0), std::string(row.text("row"))};
   }
   return {};
+}
+
+}  // namespace
+
+SplitOut recipient_split(const evidence::DataPackage& package, std::string_view recipient) {
+  return length_of(package, "transfer_splits", "recipient_node", recipient);
+}
+
+SplitOut donor_followed(const evidence::DataPackage& package, std::string_view donor) {
+  return length_of(package, "transfer_followed", "donor_node", donor);
 }
 
 SplitOut below_injuries(SplitOut split, anatomy::NodeIndex recipient,

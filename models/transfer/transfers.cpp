@@ -91,6 +91,7 @@ class Joiner {
     ReachQuestion question;
     question.donor = *from;
     question.recipient = *to;
+    question.donor_followed = donor_followed(package_, donor);
     question.recipient_split =
         below_injuries(recipient_split(package_, recipient), *to, tree_, metrics_, now_.injuries());
     if (coaptation == Coaptation::end_to_side) question.junction = Junction::to_donor_side;

@@ -49,6 +49,9 @@ Json reach_json(const std::optional<Joined>& joined) {
   item["joints_between"] = reach.joints_between;
   item["donor_cut"] = cut_json(reach.donor_cut);
   item["recipient_cut"] = cut_json(reach.recipient_cut);
+  item["sewn_at"] = reach.sewn_at ? Json{{"landmark", reach.sewn_at->landmark},
+                                         {"distal_to_landmark_mm", reach.sewn_at->distal_mm}}
+                                  : Json(nullptr);
   item["to_farthest_mm"] = to_json(reach.to_farthest_mm);
   item["graft_mm"] = optional_summary(reach.graft_mm);
   item["assumptions"] = reach.assumptions;

@@ -69,6 +69,43 @@ TEST_CASE("A branch split out of its parent reaches further", "[transfer]") {
   CHECK(split.recipient_cut->landmark == "epicondyles of the humerus");
 }
 
+TEST_CASE("A donor followed into its muscle gives that much more", "[transfer]") {
+  ReachQuestion question{node("anterior interosseous branch to pronator quadratus"),
+                         node("deep branch of ulnar nerve")};
+  const Reach to_entry = reach_of(question);
+  question.donor_followed = {8.0, "ain-pq-end-bistyloid-2016"};
+  const Reach followed = reach_of(question);
+  CHECK(followed.donor_mm.p50 == Approx(to_entry.donor_mm.p50 + 8.0).margin(1e-6));
+  CHECK(followed.slack_mm->p50 == Approx(to_entry.slack_mm->p50 + 8.0).margin(1e-6));
+}
+
+TEST_CASE("A donor held at the border of a muscle is freed to there", "[transfer]") {
+  ReachQuestion question = long_head_to_axillary();
+  const Reach whole = reach_of(question);
+  // Above where the branch leaves, the border changes nothing.
+  question.donor_held = {0.0, "NP_271"};
+  CHECK(reach_of(question).slack_mm->p50 == whole.slack_mm->p50);
+  question.donor_held = {0.3, "NP_271"};
+  const Reach held = reach_of(question);
+  CHECK(held.donor_mm.p50 < whole.donor_mm.p50);
+  CHECK(held.slack_mm->p50 < whole.slack_mm->p50);
+  CHECK(std::ranges::find(held.sources, "NP_271") != held.sources.end());
+  // Beyond its end nothing is left of it.
+  question.donor_held = {1.0, "NP_271"};
+  CHECK(reach_of(question).donor_mm.p50 == 0.0);
+}
+
+TEST_CASE("The ends are sewn between the places where they stay tethered", "[transfer]") {
+  ReachQuestion question{node("anterior interosseous branch to pronator quadratus"),
+                         node("deep branch of ulnar nerve")};
+  question.recipient_split = {97.0, "dbun-max-dissociation-2016"};
+  const Reach reach = reach_of(question);
+  REQUIRE(reach.sewn_at.has_value());
+  CHECK(reach.sewn_at->landmark == "epicondyles of the humerus");
+  // The freed donor swings across about a place above its cut; the recipient's end comes up to it.
+  CHECK(std::abs(reach.sewn_at->distal_mm - reach.donor_cut->distal_mm) < 30.0);
+}
+
 TEST_CASE("What hangs on no modelled course is not computable and says so", "[transfer]") {
   for (const auto& [donor, recipient] :
        {std::pair{"contralateral C7 root", "median nerve"},

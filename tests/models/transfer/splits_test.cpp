@@ -14,6 +14,18 @@ TEST_CASE("fascicles are split out as far as dissections printed", "[transfer]")
   CHECK(recipient_split(tables, "deep branch of ulnar nerve").length_mm == 97.0);
   CHECK(recipient_split(tables, "anterior interosseous nerve").length_mm == 139.0);
   CHECK(recipient_split(tables, "axillary nerve").length_mm == 0.0);
+  // Costa 2020: the thenar branch is released over 20 to 30 mm.
+  CHECK(recipient_split(tables, "recurrent motor branch of median nerve").length_mm == 25.0);
+}
+
+// Entry 74.3 mm above the wrist crease (ten limbs), end 60.4 above the styloids (28 limbs).
+TEST_CASE("the branch to pronator quadratus is followed into the muscle", "[transfer]") {
+  const auto& tables = limb::own_tables();
+  const SplitOut followed =
+      donor_followed(tables, "anterior interosseous branch to pronator quadratus");
+  CHECK(followed.length_mm > 0.0);
+  CHECK(followed.length_mm < 74.3 - 60.4);
+  CHECK(donor_followed(tables, "radial branch to long head of triceps").length_mm == 0.0);
 }
 
 TEST_CASE("a split ends below the injury", "[transfer]") {
