@@ -123,6 +123,34 @@ std::vector<Compared> compared() {
   all.push_back({"anterior interosseous reaches a split of 97 mm, share of 28",
                  "dbun-max-dissociation-2016", 1.0, 0.877, 1.0, only(by_ain.chance_at_rest),
                  false});
+  const auto at_rest = [](const std::string& donor, const std::string& recipient) {
+    return only(reach_of({node(donor), node(recipient)}).chance_at_rest);
+  };
+  const std::string suprascapular = "suprascapular nerve";
+  all.push_back({"branch to rhomboid major reaches, share of 10", "rhomboid_to_ssn", 1.0, 0.692,
+                 1.0, at_rest("dorsal scapular branch to rhomboid major", suprascapular), false});
+  all.push_back({"middle pectoral branch reaches, share of 26", "pectoral_to_ssn", 1.0, 0.868, 1.0,
+                 at_rest("lateral pectoral branch to sternocostal head of pectoralis major",
+                         suprascapular),
+                 false});
+  const std::string superior = "lateral pectoral branch to clavicular head of pectoralis major";
+  all.push_back({"superior pectoral branch reaches, share of 26", "pectoral_to_ssn", 0.654, 0.443,
+                 0.828, at_rest(superior, suprascapular), false});
+  all.push_back({"superior pectoral branch on axillary nerve, share of 26", "pectoral_to_axillary",
+                 0.308, 0.143, 0.518, at_rest(superior, "axillary nerve"), false});
+  all.push_back({"thoracodorsal nerve reaches, share of 121", "tdn_to_mcn", 0.587, 0.494, 0.676,
+                 at_rest("thoracodorsal nerve", "musculocutaneous nerve"), false});
+  // Chu B et al. 2012: the third and fourth reach in 30 sides, the fifth with 20 mm of the
+  // suprascapular nerve turned down, the sixth does not even then.
+  for (const char* which : {"third", "fourth", "fifth"}) {
+    all.push_back({fmt::format("{} intercostal nerve reaches, share of 30", which), "icn_to_ssn",
+                   1.0, 0.884, 1.0,
+                   at_rest(fmt::format("{} intercostal nerve", which), suprascapular), false});
+  }
+  all.push_back({"sixth intercostal nerve reaches, share of 30", "icn_to_ssn", 0.0, 0.0, 0.116,
+                 at_rest("sixth intercostal nerve", suprascapular), false});
+  all.push_back({"intercostobrachial nerve reaches, share of 30", "sens_icbn_to_lcmn", 1.0, 0.884,
+                 1.0, at_rest("intercostobrachial nerve", "lateral root of median nerve"), false});
   return all;
 }
 
