@@ -57,11 +57,11 @@ Expected<GirdleCourses> GirdleCourses::from(const evidence::DataPackage& package
                           fmt::format("the points of '{}' are not in order", row.text("nerve")),
                           "Number them from 1 along the nerve."});
     }
-    points.push_back({std::string(row.text("structure")),
-                      {row.number("fraction").value(), row.number("x_mm").value(),
-                       row.number("z_mm").value()},
-                      bone_from(row.text("bone")),
-                      row.number("sd_mm").value()});
+    points.push_back(
+        {std::string(row.text("structure")),
+         {row.number("fraction").value(), row.number("x_mm").value(), row.number("z_mm").value()},
+         bone_from(row.text("bone")),
+         row.number("sd_mm").value()});
     auto& rows = result.rows_[*nerve];
     for (auto& id : row.list("rows")) {
       if (std::ranges::find(rows, id) == rows.end()) rows.emplace_back(id);

@@ -22,8 +22,7 @@ BranchPlaces::BranchPlaces(const anatomy::NerveTree& tree, const limb::CaseLimb&
       path.girdle.emplace(girdle.points(node), frames);
       const auto pieces = static_cast<int>(std::ceil(path.girdle->length_mm() / kStep_mm));
       for (int k = 0; k <= pieces; ++k) {
-        path.places_mm.push_back(
-            path.girdle->at(static_cast<double>(k) / pieces).neutral_mm());
+        path.places_mm.push_back(path.girdle->at(static_cast<double>(k) / pieces).neutral_mm());
       }
     }
     if (path.places_mm.empty()) continue;

@@ -24,10 +24,10 @@ inline constexpr double kBeyondGirdle_mm = 30.0;
 
 struct CarriedPlace {
   anatomy::NodeIndex carrier = 0;  // a nerve that follows a course or is drawn round the girdle
-  // From its beginning, in the limb asked for; on a line of the girdle at the same share of the mean
-  // limb's. May exceed its length.
+  // From its beginning, in the limb asked for; on a line of the girdle at the same share of the
+  // mean limb's. May exceed its length.
   double arc_mm = 0.0;
-  bool beside = false;             // of a branch that is not drawn itself
+  bool beside = false;  // of a branch that is not drawn itself
 };
 
 class BranchPlaces {

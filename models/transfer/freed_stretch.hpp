@@ -24,7 +24,9 @@ class FreedStretches {
   FreedStretches(const evidence::DataPackage& package, const anatomy::NerveTree& tree);
 
   // Nothing where all of the nerve may be freed, and more of its parent.
-  const std::optional<FreedStretch>& of(anatomy::NodeIndex nerve) const { return stretches_[nerve]; }
+  const std::optional<FreedStretch>& of(anatomy::NodeIndex nerve) const {
+    return stretches_[nerve];
+  }
 
  private:
   std::vector<std::optional<FreedStretch>> stretches_;  // by node

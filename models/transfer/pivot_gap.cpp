@@ -5,6 +5,7 @@
 #include <functional>
 #include <limits>
 #include <numeric>
+#include <optional>
 #include <utility>
 #include <variant>
 
@@ -38,8 +39,8 @@ constexpr std::size_t kTried = 6;
 // The places of all limbs along a nerve, in the postures: one every so many mm.
 constexpr double kStep_mm = 4.0;
 
-// Where a place goes when the joints bend: with the course that it lies on, or with the bones of the
-// girdle round it.
+// Where a place goes when the joints bend: with the course that it lies on, or with the bones of
+// the girdle round it.
 using MovedPlace = std::variant<limb::NervePlace, limb::GirdlePlace>;
 
 MovedPlace moved_place(const BranchPlaces& places, anatomy::NodeIndex carrier, double arc_mm,
@@ -48,16 +49,28 @@ MovedPlace moved_place(const BranchPlaces& places, anatomy::NodeIndex carrier, d
   return limb::nerve_place(course, frames, places.position_mm(carrier, arc_mm));
 }
 
-struct Posture {
-  const limb::PosedSpace& space;
-  const limb::PosedNerves& nerves;
+class Posture {
+ public:
+  Posture(const limb::Atlas& atlas, const limb::BodyEnvelope& envelope,
+          const limb::SegmentFrames& frames, const limb::LimbJoints& joints, const Pose& pose)
+      : atlas_(atlas), envelope_(envelope), frames_(frames), space_(frames, joints, pose) {}
+  Posture(const Posture&) = delete;  // nerves_ refers to space_
 
-  Vector3d operator()(const MovedPlace& place) const {
+  Vector3d operator()(const MovedPlace& place) {
     if (const auto* on_girdle = std::get_if<limb::GirdlePlace>(&place)) {
-      return on_girdle->posed_mm(space);
+      return on_girdle->posed_mm(space_);
     }
-    return nerves(std::get<limb::NervePlace>(place));
+    // Made at the first place that needs it: bones and skin cost more than the rest.
+    if (!nerves_) nerves_.emplace(atlas_.landmarks(), envelope_, frames_, space_);
+    return (*nerves_)(std::get<limb::NervePlace>(place));
   }
+
+ private:
+  const limb::Atlas& atlas_;
+  const limb::BodyEnvelope& envelope_;
+  const limb::SegmentFrames& frames_;
+  limb::PosedSpace space_;
+  std::optional<limb::PosedNerves> nerves_;
 };
 
 // A stretch of a nerve on the mean limb, and where it lies in a posture.
@@ -74,8 +87,8 @@ class PosedStretch {
     posed_.resize(places_.size());
   }
 
-  void move(const Posture& posture) {
-    std::ranges::transform(places_, posed_.begin(), std::cref(posture));
+  void move(Posture& posture) {
+    std::ranges::transform(places_, posed_.begin(), std::ref(posture));
   }
 
   Vector3d at(double arc_mm) const {
@@ -116,9 +129,8 @@ Expected<PivotGap> PivotGap::from(const evidence::DataPackage& package,
 WorstGap PivotGap::worst(const BranchPlaces& places, std::span<const PlacePair> pairs) const {
   const Parts& parts = *parts_;
   const auto in_pose = [&](const Pose& pose, const auto& use) {
-    const limb::PosedSpace space(parts.frames, parts.joints, pose);
-    const limb::PosedNerves nerves(parts.atlas.landmarks(), parts.envelope, parts.frames, space);
-    use(Posture{space, nerves});
+    Posture posture(parts.atlas, parts.envelope, parts.frames, parts.joints, pose);
+    use(posture);
   };
   const auto place_of = [&](const CarriedPlace& at) {
     return moved_place(places, at.carrier, at.arc_mm, parts.course_of[at.carrier], parts.frames);
@@ -127,9 +139,7 @@ WorstGap PivotGap::worst(const BranchPlaces& places, std::span<const PlacePair> 
   const MovedPlace recipient = place_of(pairs.front().recipient);
   const auto gap_in = [&](const Pose& pose) {
     double gap_mm = 0.0;
-    in_pose(pose, [&](const Posture& posture) {
-      gap_mm = (posture(donor) - posture(recipient)).norm();
-    });
+    in_pose(pose, [&](Posture& posture) { gap_mm = (posture(donor) - posture(recipient)).norm(); });
     return gap_mm;
   };
 
@@ -169,7 +179,7 @@ WorstGap PivotGap::worst(const BranchPlaces& places, std::span<const PlacePair> 
   PosedStretch recipients = stretch(&PlacePair::recipient);
   const auto gaps_in = [&](const Pose& pose) {
     std::vector<double> gap_mm;
-    in_pose(pose, [&](const Posture& posture) {
+    in_pose(pose, [&](Posture& posture) {
       donors.move(posture);
       recipients.move(posture);
       for (const PlacePair& pair : pairs) {

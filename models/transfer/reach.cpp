@@ -65,7 +65,7 @@ CutLevel cut_level(const BranchPlaces& places, const limb::SegmentFrames& frames
                    const NerveMetrics& mean, NodeIndex branch, const std::vector<double>& cuts_mm) {
   CutLevel cut{summarise_sample(cuts_mm), {}, 0.0};
   const auto at = places.place(branch, cut.from_origin_mm.p50, mean);
-  if (!at) return cut;
+  if (!at || places.on_girdle(at->carrier, at->arc_mm)) return cut;
   const Segment segment = places.segment(at->carrier, at->arc_mm);
   const double fraction =
       frames.from_limb(segment, places.position_mm(at->carrier, at->arc_mm)).fraction;
@@ -141,8 +141,7 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
       question.targets.empty() ? ends_below(tree, question.recipient) : question.targets;
 
   const TargetWays ways(tree, question.recipient, targets);
-  const SideFinder finder(question, ways, tree, parts.places, parts.stretches,
-                          parts.limbs.front());
+  const SideFinder finder(question, ways, tree, parts.places, parts.stretches, parts.limbs.front());
 
   const NerveMetrics& mean = parts.limbs.front();
   const RecipientPivots pivots(tree, question.recipient, ways, mean);
@@ -292,9 +291,8 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
   for (const NodeIndex node : {question.donor, question.recipient}) {
     const auto& freed = parts.stretches.of(node);
     if (!freed || !freed->assumed) continue;
-    answer.assumptions.push_back(
-        fmt::format("The {} is freed over part of its length: {}.", tree.node(node).name,
-                    freed->reason));
+    answer.assumptions.push_back(fmt::format("The {} is freed over part of its length: {}.",
+                                             tree.node(node).name, freed->reason));
   }
   for (const auto& [place, name] :
        {std::pair{at.donor, question.donor}, std::pair{at.recipient, question.recipient}}) {

@@ -117,7 +117,7 @@ TEST_CASE("Nerves of the girdle are drawn as long as their routes", "[limb]") {
     const double tolerance = name == "second intercostal nerve" ? 0.15 : 0.10;
     CHECK(line(name).length_mm() == Approx(route_mm).epsilon(tolerance));
   }
-  CHECK(drawn == 54);
+  CHECK(drawn == 56);
 }
 
 TEST_CASE("A nerve of the girdle begins where it leaves its parent", "[limb]") {
@@ -196,9 +196,9 @@ TEST_CASE("The plexus goes behind the clavicle and round the axillary artery", "
   CHECK(posterior.x() < medial.x());
   CHECK(lateral.x() > medial.x());
   // Roots from above down; the inferior trunk lies lowest and farthest behind.
-  const std::array roots{"C3 root", "C4 root", "C5 root", "C6 root", "C7 root", "C8 root",
-                         "T1 root", "T2 root", "T3 root", "T4 root", "T5 root", "T6 root",
-                         "T7 root"};
+  const std::array roots{"C3 root", "C4 root", "C5 root", "C6 root", "C7 root",
+                         "C8 root", "T1 root", "T2 root", "T3 root", "T4 root",
+                         "T5 root", "T6 root", "T7 root"};
   for (std::size_t k = 1; k < roots.size(); ++k) {
     INFO(roots[k]);
     CHECK(at(roots[k], 0.0).y() < at(roots[k - 1], 0.0).y());
@@ -272,8 +272,9 @@ TEST_CASE("The girdle of a left limb is the mirror image", "[limb]") {
       const GirdlePlace right = line(nerve).at(share);
       const GirdlePlace left = line(nerve, Side::left).at(share);
       CHECK((left.neutral_mm() - mirrored(right.neutral_mm())).norm() < 1e-9);
-      CHECK((left.posed_mm(posed(pose, Side::left)) - mirrored(right.posed_mm(posed(pose))))
-                .norm() < 1e-9);
+      CHECK(
+          (left.posed_mm(posed(pose, Side::left)) - mirrored(right.posed_mm(posed(pose)))).norm() <
+          1e-9);
     }
   }
 }
