@@ -180,6 +180,9 @@ std::vector<Compared> compared() {
                  only(longer_than_to_clavicle("fifth intercostal nerve", 20.0)), false});
   all.push_back({"sixth, with 20 mm of the suprascapular nerve", "icn_to_ssn", 0.0, 0.0, 0.5,
                  only(longer_than_to_clavicle("sixth intercostal nerve", 20.0)), false});
+  // As the model itself frees the suprascapular nerve, not by 20 mm.
+  all.push_back({"sixth, on the suprascapular nerve as the model frees it", "icn_to_ssn", 0.0, 0.0,
+                 0.5, at_rest("sixth intercostal nerve", suprascapular), false});
   all.push_back({"intercostobrachial nerve reaches, share of 30", "sens_icbn_to_lcmn", 1.0, 0.884,
                  1.0, at_rest("intercostobrachial nerve", "lateral root of median nerve"), false});
   return all;
@@ -188,7 +191,7 @@ std::vector<Compared> compared() {
 }  // namespace
 
 TEST_CASE("Computed reach beside published figures", "[transfer][published]") {
-  // Fourteen of the twenty figures that the limb was not made from; the goal is sixteen.
+  // Fourteen of the 21 figures that the limb was not made from; the goal is 17.
   int inside = 0;
   int judged = 0;
   for (const Compared& one : compared()) {
@@ -196,7 +199,7 @@ TEST_CASE("Computed reach beside published figures", "[transfer][published]") {
     ++judged;
     inside += one.inside() ? 1 : 0;
   }
-  CHECK(judged == 20);
+  CHECK(judged == 21);
   CHECK(inside >= 14);
 }
 

@@ -147,8 +147,9 @@ TEST_CASE("The drawn cords end where the courses of the arm begin", "[limb]") {
 
 TEST_CASE("The accessory nerve runs to trapezius and medial of the scapula", "[limb]") {
   const Vector3d entry = passing("accessory nerve", "trapezius, point of entry");
-  // 70 mm from the mastoid process, 55 from the acromion to 60 from the clavicle's middle (Tubbs
-  // 2005 in landmark_distances.csv): of the three only the clavicle was used for placing.
+  // 70 mm from the mastoid process and 60 from the clavicle's middle (accessory-trapezius-mastoid-
+  // tubbs, accessory-trapezius-clavicle-tubbs). Their 55 mm from the acromion cannot go with 85
+  // from the midline (accessory-trapezius-entry-spine) and is not met.
   CHECK((entry - at("accessory nerve", 0.0)).norm() == Approx(70.0).margin(20.0));
   CHECK((entry - landmark("clavicle, midpoint")).norm() == Approx(60.0).margin(12.0));
   // From in front, over the border of the muscle, then down behind the chest.
