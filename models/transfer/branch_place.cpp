@@ -11,15 +11,23 @@ using anatomy::NodeIndex;
 using Eigen::Vector3d;
 
 BranchPlaces::BranchPlaces(const anatomy::NerveTree& tree, const limb::CaseLimb& limb,
-                           const limb::SegmentFrames& frames)
+                           const limb::GirdleCourses& girdle, const limb::SegmentFrames& frames)
     : tree_(&tree), paths_(tree.size()) {
   constexpr double kStep_mm = 1.0;
   for (NodeIndex node = 0; node < tree.size(); ++node) {
     Path& path = paths_[node];
     path.places_mm = limb.path_mm(node, kStep_mm);
+    path.length_mm = limb.metrics().length_mm[node];
+    if (path.places_mm.empty() && !girdle.points(node).empty()) {
+      path.girdle.emplace(girdle.points(node), frames);
+      const auto pieces = static_cast<int>(std::ceil(path.girdle->length_mm() / kStep_mm));
+      for (int k = 0; k <= pieces; ++k) {
+        path.places_mm.push_back(path.girdle->at(static_cast<double>(k) / pieces).neutral_mm());
+      }
+    }
     if (path.places_mm.empty()) continue;
     const auto steps = static_cast<double>(path.places_mm.size() - 1);
-    path.step_mm = limb.metrics().length_mm[node] / steps;
+    path.step_mm = path.length_mm / steps;
     for (std::size_t k = 1; k < path.places_mm.size(); ++k) {
       const limb::Segment segment =
           limb::segment_of(0.5 * (path.places_mm[k - 1] + path.places_mm[k]), frames);
@@ -42,10 +50,16 @@ std::optional<CarriedPlace> BranchPlaces::place(NodeIndex branch, double from_or
     if (!std::isfinite(from_origin_mm)) return std::nullopt;
     branch = parents.front();
   }
+  if (const Path& path = paths_[branch]; path.girdle) {
+    const double length_mm = lengths.length_mm[branch];
+    if (from_origin_mm > length_mm + kBeyondGirdle_mm) return std::nullopt;
+    from_origin_mm *= path.length_mm / length_mm;
+  }
   return CarriedPlace{branch, from_origin_mm, beside};
 }
 
 double BranchPlaces::on_mean_limb_mm(const CarriedPlace& place, const Vector3d& ratio) const {
+  if (paths_[place.carrier].girdle) return place.arc_mm;
   double left_mm = place.arc_mm;
   double from_mm = 0.0;
   double last = 1.0;
@@ -73,6 +87,12 @@ limb::Segment BranchPlaces::segment(NodeIndex carrier, double arc_mm) const {
     if (arc_mm <= run.to_mm) return run.segment;
   }
   return runs.back().segment;
+}
+
+std::optional<limb::GirdlePlace> BranchPlaces::on_girdle(NodeIndex carrier, double arc_mm) const {
+  const Path& path = paths_[carrier];
+  if (!path.girdle) return std::nullopt;
+  return path.girdle->at(arc_mm / path.length_mm);
 }
 
 }  // namespace endplate::transfer

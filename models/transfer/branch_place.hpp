@@ -1,10 +1,12 @@
 #pragma once
 // Where the places of a branch lie on the mean limb.
 //
-// A nerve that follows a course lies on it. A branch off the courses has only a length: it is laid
-// along its parent from where it leaves, as the tables lay those that run beside their parent, and
-// beyond the parent's end straight on (assumed). A place split out of the parent lies in the
-// parent. Of several parents the usual one counts. Nothing above the first course has a place.
+// A nerve that follows a course lies on it, one round the shoulder girdle on its drawn line
+// (girdle_courses.hpp), by its share of the length. A branch without either has only a length: it
+// is laid along its parent from where it leaves, as the tables lay those that run beside their
+// parent, and beyond the parent's end straight on (assumed), round the girdle no farther than
+// kBeyondGirdle_mm. A place split out of the parent lies in the parent. Of several parents the
+// usual one counts.
 #include <Eigen/Core>
 #include <optional>
 #include <vector>
@@ -12,24 +14,30 @@
 #include "models/anatomy/nerve_metrics.hpp"
 #include "models/anatomy/nerve_tree.hpp"
 #include "models/limb/case_limb.hpp"
+#include "models/limb/girdle_courses.hpp"
 #include "models/limb/segment_frames.hpp"
 
 namespace endplate::transfer {
 
+// A drawn line of the girdle tells no more about what lies beyond its end (assumed).
+inline constexpr double kBeyondGirdle_mm = 30.0;
+
 struct CarriedPlace {
-  anatomy::NodeIndex carrier = 0;  // a nerve that follows a course
-  double arc_mm = 0.0;             // from its beginning; may exceed its length
-  bool beside = false;             // of a branch that is not drawn itself
+  anatomy::NodeIndex carrier = 0;  // a nerve that follows a course or is drawn round the girdle
+  // From its beginning, in the limb asked for; on a line of the girdle at the same share of the
+  // mean limb's. May exceed its length.
+  double arc_mm = 0.0;
+  bool beside = false;  // of a branch that is not drawn itself
 };
 
 class BranchPlaces {
  public:
   // Of the right limb; `tree` and `limb` must outlive it. `frames`: of the mean limb.
   BranchPlaces(const anatomy::NerveTree& tree, const limb::CaseLimb& limb,
-               const limb::SegmentFrames& frames);
+               const limb::GirdleCourses& girdle, const limb::SegmentFrames& frames);
 
   // The place `from_origin_mm` along a branch in the limb of those lengths; nothing where neither
-  // the branch nor any nerve that it hangs on follows a course.
+  // the branch nor any nerve that it hangs on has one.
   std::optional<CarriedPlace> place(anatomy::NodeIndex branch, double from_origin_mm,
                                     const anatomy::NerveMetrics& lengths) const;
 
@@ -40,6 +48,8 @@ class BranchPlaces {
   // On the mean limb, limb frame, mm.
   Eigen::Vector3d position_mm(anatomy::NodeIndex carrier, double arc_mm) const;
   limb::Segment segment(anatomy::NodeIndex carrier, double arc_mm) const;
+  // Between which points a place lies on a line of the girdle; nothing on a course.
+  std::optional<limb::GirdlePlace> on_girdle(anatomy::NodeIndex carrier, double arc_mm) const;
 
  private:
   struct Run {  // of one segment
@@ -48,8 +58,10 @@ class BranchPlaces {
   };
   struct Path {
     double step_mm = 1.0;
-    std::vector<Eigen::Vector3d> places_mm;  // empty: follows no course
+    std::vector<Eigen::Vector3d> places_mm;  // empty: has no place of its own
     std::vector<Run> runs;
+    double length_mm = 0.0;
+    std::optional<limb::GirdleLine> girdle;
   };
 
   const anatomy::NerveTree* tree_;

@@ -2,12 +2,16 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 #include <numeric>
+#include <optional>
 #include <utility>
+#include <variant>
 
 #include "models/limb/atlas.hpp"
 #include "models/limb/body_envelope.hpp"
+#include "models/limb/girdle_courses.hpp"
 #include "models/limb/limb_joints.hpp"
 #include "models/limb/nerve_line.hpp"
 #include "models/limb/nerve_route.hpp"
@@ -35,6 +39,40 @@ constexpr std::size_t kTried = 6;
 // The places of all limbs along a nerve, in the postures: one every so many mm.
 constexpr double kStep_mm = 4.0;
 
+// Where a place goes when the joints bend: with the course that it lies on, or with the bones of
+// the girdle round it.
+using MovedPlace = std::variant<limb::NervePlace, limb::GirdlePlace>;
+
+MovedPlace moved_place(const BranchPlaces& places, anatomy::NodeIndex carrier, double arc_mm,
+                       const std::string& course, const limb::SegmentFrames& frames) {
+  if (auto on_girdle = places.on_girdle(carrier, arc_mm)) return *std::move(on_girdle);
+  return limb::nerve_place(course, frames, places.position_mm(carrier, arc_mm));
+}
+
+class Posture {
+ public:
+  Posture(const limb::Atlas& atlas, const limb::BodyEnvelope& envelope,
+          const limb::SegmentFrames& frames, const limb::LimbJoints& joints, const Pose& pose)
+      : atlas_(atlas), envelope_(envelope), frames_(frames), space_(frames, joints, pose) {}
+  Posture(const Posture&) = delete;  // nerves_ refers to space_
+
+  Vector3d operator()(const MovedPlace& place) {
+    if (const auto* on_girdle = std::get_if<limb::GirdlePlace>(&place)) {
+      return on_girdle->posed_mm(space_);
+    }
+    // Made at the first place that needs it: bones and skin cost more than the rest.
+    if (!nerves_) nerves_.emplace(atlas_.landmarks(), envelope_, frames_, space_);
+    return (*nerves_)(std::get<limb::NervePlace>(place));
+  }
+
+ private:
+  const limb::Atlas& atlas_;
+  const limb::BodyEnvelope& envelope_;
+  const limb::SegmentFrames& frames_;
+  limb::PosedSpace space_;
+  std::optional<limb::PosedNerves> nerves_;
+};
+
 // A stretch of a nerve on the mean limb, and where it lies in a posture.
 class PosedStretch {
  public:
@@ -44,14 +82,13 @@ class PosedStretch {
     const int steps = std::max(1, static_cast<int>(std::ceil((to_mm - from_mm) / kStep_mm)));
     step_mm_ = std::max((to_mm - from_mm) / steps, 1e-6);
     for (int k = 0; k <= steps; ++k) {
-      places_.push_back(
-          limb::nerve_place(course, frames, places.position_mm(carrier, from_mm + k * step_mm_)));
+      places_.push_back(moved_place(places, carrier, from_mm + k * step_mm_, course, frames));
     }
     posed_.resize(places_.size());
   }
 
-  void move(const limb::PosedNerves& nerves) {
-    std::ranges::transform(places_, posed_.begin(), nerves);
+  void move(Posture& posture) {
+    std::ranges::transform(places_, posed_.begin(), std::ref(posture));
   }
 
   Vector3d at(double arc_mm) const {
@@ -64,7 +101,7 @@ class PosedStretch {
  private:
   double from_mm_;
   double step_mm_;
-  std::vector<limb::NervePlace> places_;
+  std::vector<MovedPlace> places_;
   std::vector<Vector3d> posed_;
 };
 
@@ -92,20 +129,17 @@ Expected<PivotGap> PivotGap::from(const evidence::DataPackage& package,
 WorstGap PivotGap::worst(const BranchPlaces& places, std::span<const PlacePair> pairs) const {
   const Parts& parts = *parts_;
   const auto in_pose = [&](const Pose& pose, const auto& use) {
-    const limb::PosedSpace space(parts.frames, parts.joints, pose);
-    use(limb::PosedNerves(parts.atlas.landmarks(), parts.envelope, parts.frames, space));
+    Posture posture(parts.atlas, parts.envelope, parts.frames, parts.joints, pose);
+    use(posture);
   };
   const auto place_of = [&](const CarriedPlace& at) {
-    return limb::nerve_place(parts.course_of[at.carrier], parts.frames,
-                             places.position_mm(at.carrier, at.arc_mm));
+    return moved_place(places, at.carrier, at.arc_mm, parts.course_of[at.carrier], parts.frames);
   };
-  const limb::NervePlace donor = place_of(pairs.front().donor);
-  const limb::NervePlace recipient = place_of(pairs.front().recipient);
+  const MovedPlace donor = place_of(pairs.front().donor);
+  const MovedPlace recipient = place_of(pairs.front().recipient);
   const auto gap_in = [&](const Pose& pose) {
     double gap_mm = 0.0;
-    in_pose(pose, [&](const limb::PosedNerves& nerves) {
-      gap_mm = (nerves(donor) - nerves(recipient)).norm();
-    });
+    in_pose(pose, [&](Posture& posture) { gap_mm = (posture(donor) - posture(recipient)).norm(); });
     return gap_mm;
   };
 
@@ -145,9 +179,9 @@ WorstGap PivotGap::worst(const BranchPlaces& places, std::span<const PlacePair> 
   PosedStretch recipients = stretch(&PlacePair::recipient);
   const auto gaps_in = [&](const Pose& pose) {
     std::vector<double> gap_mm;
-    in_pose(pose, [&](const limb::PosedNerves& nerves) {
-      donors.move(nerves);
-      recipients.move(nerves);
+    in_pose(pose, [&](Posture& posture) {
+      donors.move(posture);
+      recipients.move(posture);
       for (const PlacePair& pair : pairs) {
         gap_mm.push_back(
             (donors.at(pair.donor.arc_mm) - recipients.at(pair.recipient.arc_mm)).norm());

@@ -10,9 +10,11 @@
 
 #include "models/limb/case_limb.hpp"
 #include "models/limb/case_limb_course.hpp"
+#include "models/limb/girdle_courses.hpp"
 #include "models/limb/limb_size.hpp"
 #include "models/transfer/branch_place.hpp"
 #include "models/transfer/branch_way.hpp"
+#include "models/transfer/freed_stretch.hpp"
 #include "models/transfer/pivot_gap.hpp"
 #include "models/transfer/reach_search.hpp"
 #include "models/transfer/reach_sides.hpp"
@@ -28,6 +30,8 @@ struct ReachModel::Parts {
   const anatomy::NerveTree* tree;
   limb::CaseLimb limb;
   limb::SegmentFrames frames;
+  limb::GirdleCourses girdle;
+  FreedStretches stretches;
   BranchPlaces places;
   PivotGap pivot_gap;
   // The mean limb, then the sampled ones, and how long the segments of each are against the mean's.
@@ -68,7 +72,7 @@ CutLevel cut_level(const BranchPlaces& places, const limb::SegmentFrames& frames
                    const NerveMetrics& mean, NodeIndex branch, const std::vector<double>& cuts_mm) {
   CutLevel cut{summarise_sample(cuts_mm), {}, 0.0};
   const auto at = places.place(branch, cut.from_origin_mm.p50, mean);
-  if (!at) return cut;
+  if (!at || places.on_girdle(at->carrier, at->arc_mm)) return cut;
   const Level level = level_of(frames, places.segment(at->carrier, at->arc_mm),
                                places.position_mm(at->carrier, at->arc_mm));
   cut.landmark = level.landmark;
@@ -102,7 +106,9 @@ Expected<ReachModel> ReachModel::from(const evidence::DataPackage& package,
   const limb::SegmentFrames frames(mean);  // both sides alike
   auto gap = PivotGap::from(package, tree, frames);
   if (!gap) return std::unexpected(std::move(gap.error()));
-  BranchPlaces places(tree, *case_limb, frames);
+  auto girdle = limb::GirdleCourses::from(package, tree);
+  if (!girdle) return std::unexpected(std::move(girdle.error()));
+  BranchPlaces places(tree, *case_limb, *girdle, frames);
   std::vector<NerveMetrics> limbs{case_limb->metrics()};
   std::ranges::move(case_limb->sample(samples, seed), std::back_inserter(limbs));
   std::vector<Eigen::Vector3d> ratios{Eigen::Vector3d::Ones()};
@@ -114,8 +120,9 @@ Expected<ReachModel> ReachModel::from(const evidence::DataPackage& package,
   }
   ReachModel model;
   model.parts_ = std::make_shared<const Parts>(
-      Parts{&tree, std::move(*case_limb), frames, std::move(places), std::move(*gap),
-            std::move(limbs), std::move(ratios), std::move(breadths)});
+      Parts{&tree, std::move(*case_limb), frames, std::move(*girdle), FreedStretches(package, tree),
+            std::move(places), std::move(*gap), std::move(limbs), std::move(ratios),
+            std::move(breadths)});
   return model;
 }
 
@@ -152,10 +159,11 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
       question.targets.empty() ? ends_below(tree, question.recipient) : question.targets;
 
   const TargetWays ways(tree, question.recipient, targets);
-  const SideFinder finder(question, ways, tree, parts.places, parts.limbs.front());
+  const SideFinder finder(question, ways, tree, parts.places, parts.stretches, parts.limbs.front());
 
   const NerveMetrics& mean = parts.limbs.front();
-  const RecipientPivots pivots(tree, question.recipient, ways, mean);
+  const RecipientPivots pivots(tree, question.recipient, ways, mean,
+                               parts.stretches.of(question.recipient));
   const bool opened = question.junction == Junction::to_recipient_side;
 
   Reach answer;
@@ -193,8 +201,8 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
       auto recipient = parts.places.place(held.branch, held.from_origin_mm, parts.limbs[i]);
       if (!donor || !recipient) {
         answer.why = fmt::format(
-            "the model has no place for the {}: neither it nor a nerve that it hangs on runs on a "
-            "modelled course",
+            "the model has no place for the {}: neither it nor a nerve that it hangs on is drawn "
+            "there",
             tree.node(donor ? question.recipient : question.donor).name);
         return answer;
       }
@@ -282,6 +290,13 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
     if (!split->row.empty()) rows.insert(split->row);
   }
   if (question.donor_held) rows.insert(question.donor_held->row);
+  for (const NodeIndex node : {at.donor.carrier, at.recipient.carrier}) {
+    rows.insert(parts.girdle.rows(node).begin(), parts.girdle.rows(node).end());
+  }
+  for (const NodeIndex node : {question.donor, question.recipient}) {
+    const auto& freed = parts.stretches.of(node);
+    if (freed) rows.insert(freed->rows.begin(), freed->rows.end());
+  }
   answer.sources.assign(rows.begin(), rows.end());
   answer.assumptions = parts.limb.assumptions();
   answer.assumptions.emplace_back(
@@ -289,6 +304,21 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
       "vessels and tunnels in the way are not seen, and the ends are not trimmed.");
   answer.assumptions.emplace_back(
       "In sampled limbs the gap grows with the length and the breadth of its segments.");
+  for (const CarriedPlace* place : {&at.donor, &at.recipient}) {
+    const auto& points = parts.girdle.points(place->carrier);
+    if (points.empty()) continue;
+    const double sd_mm = std::ranges::max(points, {}, &limb::GirdlePoint::sd_mm).sd_mm;
+    answer.assumptions.push_back(
+        fmt::format("The {} is drawn on a shoulder girdle, neck and chest that are assumed, with "
+                    "points known to {:.0f} mm (SD).",
+                    tree.node(place->carrier).name, sd_mm));
+  }
+  for (const NodeIndex node : {question.donor, question.recipient}) {
+    const auto& freed = parts.stretches.of(node);
+    if (!freed || !freed->assumed) continue;
+    answer.assumptions.push_back(fmt::format("The {} is freed over part of its length: {}.",
+                                             tree.node(node).name, freed->reason));
+  }
   for (const auto& [place, name] :
        {std::pair{at.donor, question.donor}, std::pair{at.recipient, question.recipient}}) {
     if (!place.beside) continue;

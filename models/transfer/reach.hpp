@@ -76,7 +76,7 @@ struct ReachQuestion {
 // A cut, as lengths over the limbs in which the ends meet, and on the limb of the case as a level.
 struct CutLevel {
   Summary from_origin_mm;  // of the branch; negative in its parent
-  std::string landmark;    // the line from which the level counts
+  std::string landmark;    // the line from which the level counts; empty round the shoulder girdle
   double distal_mm = 0.0;  // of it along the segment, on the mean limb; negative is proximal
 };
 

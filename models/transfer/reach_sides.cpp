@@ -34,8 +34,8 @@ double nearest_share(const BranchPlaces& places, const NerveMetrics& mean, NodeI
 
 SideFinder::SideFinder(const ReachQuestion& question, const TargetWays& ways,
                        const anatomy::NerveTree& tree, const BranchPlaces& places,
-                       const NerveMetrics& mean)
-    : question_(question), ways_(ways), tree_(tree) {
+                       const FreedStretches& stretches, const NerveMetrics& mean)
+    : question_(question), ways_(ways), tree_(tree), stretches_(stretches) {
   Sides sides = freed(mean);
   const FreedEnd* open = opened(sides);
   if (open == nullptr) return;
@@ -61,12 +61,22 @@ Sides SideFinder::freed(const NerveMetrics& lengths) const {
   const auto above_mm = [&](NodeIndex branch, const SplitOut& split) {
     return std::max(alone_above_mm(tree_, lengths, branch), split.length_mm);
   };
-  const double pivot_mm = ways_.first_tether_mm(lengths);
-  const double least_mm = -above_mm(question_.recipient, question_.recipient_split);
+  double pivot_mm = ways_.first_tether_mm(lengths);
+  double least_mm = -above_mm(question_.recipient, question_.recipient_split);
+  if (const auto& freed = stretches_.of(question_.recipient)) {
+    const double length_mm = lengths.length_mm[question_.recipient];
+    least_mm = freed->from_share * length_mm;
+    pivot_mm = std::min(pivot_mm, freed->to_share * length_mm);
+  }
   const bool at_end = pivot_mm >= lengths.length_mm[question_.recipient];
   const double stump_mm = at_end ? std::min(kStump_mm, pivot_mm - least_mm) : 0.0;
+  const double donor_mm = lengths.length_mm[question_.donor];
   FreedEnd donor{-above_mm(question_.donor, question_.donor_split), 0.0,
-                 lengths.length_mm[question_.donor] + question_.donor_followed.length_mm};
+                 donor_mm + question_.donor_followed.length_mm};
+  if (const auto& freed = stretches_.of(question_.donor)) {
+    const double held_mm = freed->from_share * donor_mm;
+    donor = {held_mm, held_mm, freed->to_share * donor_mm};
+  }
   if (question_.donor_held) {
     const NodeIndex parent = tree_.node(question_.donor).parents.front();
     const double held_mm = question_.donor_held->parent_share * lengths.length_mm[parent] -

@@ -4,6 +4,7 @@
 #include "models/anatomy/nerve_tree.hpp"
 #include "models/transfer/branch_place.hpp"
 #include "models/transfer/branch_way.hpp"
+#include "models/transfer/freed_stretch.hpp"
 #include "models/transfer/reach.hpp"
 #include "models/transfer/reach_search.hpp"
 
@@ -19,7 +20,8 @@ class SideFinder {
   // `mean`: the mean limb, on which an opened nerve is opened where it comes nearest to the other's
   // pivot; in another limb at the same share of the stretch in which it may be opened.
   SideFinder(const ReachQuestion& question, const TargetWays& ways, const anatomy::NerveTree& tree,
-             const BranchPlaces& places, const anatomy::NerveMetrics& mean);
+             const BranchPlaces& places, const FreedStretches& stretches,
+             const anatomy::NerveMetrics& mean);
 
   Sides in(const anatomy::NerveMetrics& lengths) const;
 
@@ -31,6 +33,7 @@ class SideFinder {
   const ReachQuestion& question_;
   const TargetWays& ways_;
   const anatomy::NerveTree& tree_;
+  const FreedStretches& stretches_;
   double share_ = 0.0;
 };
 

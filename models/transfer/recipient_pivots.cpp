@@ -7,8 +7,15 @@ namespace endplate::transfer {
 using anatomy::NerveMetrics;
 
 RecipientPivots::RecipientPivots(const anatomy::NerveTree& tree, anatomy::NodeIndex recipient,
-                                 const TargetWays& ways, const NerveMetrics& mean)
+                                 const TargetWays& ways, const NerveMetrics& mean,
+                                 const std::optional<FreedStretch>& freed)
     : recipient_(recipient), ways_(ways) {
+  const double length_mm = mean.length_mm[recipient];
+  if (freed && freed->to_share * length_mm < ways.first_tether_mm(mean)) {
+    held_share_ = freed->to_share;
+    pivots_.push_back({0, false, false});
+    return;
+  }
   const double farthest_mm = ways.first_tether_mm(mean) + kFollowed_mm;
   for (std::size_t t = 0; t < ways.size(); ++t) {
     const bool motor = tree.node(ways.target(t)).kind == anatomy::NodeKind::motor;
@@ -21,6 +28,10 @@ RecipientPivots::RecipientPivots(const anatomy::NerveTree& tree, anatomy::NodeIn
 }
 
 RecipientPivots::Held RecipientPivots::in(std::size_t pivot, const NerveMetrics& lengths) const {
+  if (held_share_) {
+    const double held_mm = *held_share_ * lengths.length_mm[recipient_];
+    return {recipient_, held_mm, held_mm};
+  }
   const auto& [target, followed, capped] = pivots_[pivot];
   if (followed) {
     const anatomy::NodeIndex end = ways_.target(target);

@@ -5,11 +5,14 @@
 // too, down to the muscles. Each target's freed way must then span its own gap, and the one with
 // the least left over decides. Branches are followed no further than kFollowed_mm beyond the first
 // division, and skin nerves not at all (assumed: nobody would free a forearm for it); what is
-// farther is held where the recipient lies there.
+// farther is held where the recipient lies there. A recipient that an operation frees no further
+// than to some landmark (freed_stretches.csv: the suprascapular nerve in its notch) is held there.
+#include <optional>
 #include <vector>
 
 #include "models/transfer/branch_place.hpp"
 #include "models/transfer/branch_way.hpp"
+#include "models/transfer/freed_stretch.hpp"
 
 namespace endplate::transfer {
 
@@ -19,7 +22,8 @@ class RecipientPivots {
  public:
   // Which targets are followed is decided on the mean limb. All must outlive it.
   RecipientPivots(const anatomy::NerveTree& tree, anatomy::NodeIndex recipient,
-                  const TargetWays& ways, const anatomy::NerveMetrics& mean);
+                  const TargetWays& ways, const anatomy::NerveMetrics& mean,
+                  const std::optional<FreedStretch>& freed);
 
   std::size_t size() const { return pivots_.size(); }
   struct Held {
@@ -35,6 +39,7 @@ class RecipientPivots {
     bool followed = false;  // to the target's end; else on the recipient
     bool capped = false;    // at kFollowed_mm beyond the first division
   };
+  std::optional<double> held_share_;
   anatomy::NodeIndex recipient_;
   const TargetWays& ways_;
   std::vector<Pivot> pivots_;

@@ -6,10 +6,9 @@ namespace endplate::transfer {
 
 namespace {
 
-SplitOut length_of(const evidence::DataPackage& package, std::string_view table,
-                   std::string_view column, std::string_view node) {
-  for (const evidence::Row row : package.table(table)) {
-    if (row.text(column) != node) continue;
+SplitOut split(const evidence::DataPackage& package, std::string_view node, std::string_view as) {
+  for (const evidence::Row row : package.table("transfer_splits")) {
+    if (row.text("node") != node || row.text("as") != as) continue;
     return {row.number("length_mm").value_or(0.0), std::string(row.text("row"))};
   }
   return {};
@@ -18,11 +17,19 @@ SplitOut length_of(const evidence::DataPackage& package, std::string_view table,
 }  // namespace
 
 SplitOut recipient_split(const evidence::DataPackage& package, std::string_view recipient) {
-  return length_of(package, "transfer_splits", "recipient_node", recipient);
+  return split(package, recipient, "recipient");
+}
+
+SplitOut donor_split(const evidence::DataPackage& package, std::string_view donor) {
+  return split(package, donor, "donor");
 }
 
 SplitOut donor_followed(const evidence::DataPackage& package, std::string_view donor) {
-  return length_of(package, "transfer_followed", "donor_node", donor);
+  for (const evidence::Row row : package.table("transfer_followed")) {
+    if (row.text("donor_node") != donor) continue;
+    return {row.number("length_mm").value_or(0.0), std::string(row.text("row"))};
+  }
+  return {};
 }
 
 SplitOut below_injuries(SplitOut split, anatomy::NodeIndex recipient,

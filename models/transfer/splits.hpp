@@ -1,6 +1,6 @@
 #pragma once
-// How far recipients can be split out of the nerves that they hang on, from transfer_splits.csv,
-// and donors be followed into their muscles, from transfer_followed.csv.
+// How far donors and recipients can be split out of the nerves that they hang on, from
+// transfer_splits.csv, and donors be followed into their muscles, from transfer_followed.csv.
 #include <string_view>
 
 #include "models/anatomy/nerve_metrics.hpp"
@@ -12,6 +12,7 @@ namespace endplate::transfer {
 
 // 0 mm where no dissection printed it.
 SplitOut recipient_split(const evidence::DataPackage& package, std::string_view recipient);
+SplitOut donor_split(const evidence::DataPackage& package, std::string_view donor);
 
 // How far beyond its entry into the muscle a donor is cut; 0 mm where no dissection printed it.
 SplitOut donor_followed(const evidence::DataPackage& package, std::string_view donor);

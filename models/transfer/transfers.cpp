@@ -91,6 +91,8 @@ class Joiner {
     ReachQuestion question;
     question.donor = *from;
     question.recipient = *to;
+    question.donor_split =
+        below_injuries(donor_split(package_, donor), *from, tree_, metrics_, now_.injuries());
     question.donor_followed = donor_followed(package_, donor);
     question.recipient_split =
         below_injuries(recipient_split(package_, recipient), *to, tree_, metrics_, now_.injuries());

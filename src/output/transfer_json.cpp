@@ -28,7 +28,7 @@ Json cut_json(const std::optional<transfer::CutLevel>& cut) {
   if (!cut) return nullptr;
   return {{"from_origin_mm", to_json(cut->from_origin_mm)},
           {"landmark", optional_text(cut->landmark)},
-          {"distal_to_landmark_mm", cut->distal_mm}};
+          {"distal_to_landmark_mm", cut->landmark.empty() ? Json(nullptr) : Json(cut->distal_mm)}};
 }
 
 Json reach_json(const std::optional<Joined>& joined) {

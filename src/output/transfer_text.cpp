@@ -170,7 +170,7 @@ std::string transfer_text(const TransferAnswer& answer, const CommonOptions& opt
   for (const std::string& line : wrap(
            "Reach: chance of meeting without a graft through the postoperative range (graft: one "
            "would "
-           "be needed); a computed guide that agrees with six of ten dissected figures, so measure "
+           "be needed); a computed guide that agrees with 14 of 21 dissected figures, so measure "
            "before you cut. Slack: spare length there, in the middle limb; negative is missing. "
            "Axon: "
            "months from the injury until axons reach the nearest muscle, if done today. Published: "
