@@ -62,7 +62,13 @@ Sides SideFinder::freed(const NerveMetrics& lengths) const {
     return std::max(alone_above_mm(tree_, lengths, branch), split.length_mm);
   };
   const double pivot_mm = ways_.first_tether_mm(lengths);
-  const double least_mm = -above_mm(question_.recipient, question_.recipient_split);
+  double least_mm = -above_mm(question_.recipient, question_.recipient_split);
+  for (const NodeIndex branch : question_.spared) {
+    const auto& parents = tree_.node(branch).parents;
+    const auto way = std::ranges::find(parents, question_.recipient) - parents.begin();
+    const double leaves_mm = lengths.leaves_parent_at_mm[branch][static_cast<std::size_t>(way)];
+    least_mm = std::max(least_mm, std::min(leaves_mm, pivot_mm));
+  }
   const bool at_end = pivot_mm >= lengths.length_mm[question_.recipient];
   const double stump_mm = at_end ? std::min(kStump_mm, pivot_mm - least_mm) : 0.0;
   return {

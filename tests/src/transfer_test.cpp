@@ -121,6 +121,42 @@ TEST_CASE("the table of transfers fits a terminal and ends with the caution", "[
   }
 }
 
+TEST_CASE("unpublished pairs stand apart, under a heading that says so", "[cli][transfer]") {
+  const auto plain = transfer("humeral-shaft-radial-palsy");
+  REQUIRE(plain.status == 0);
+  CHECK(plain.out.find("NOT PUBLISHED") == std::string::npos);
+  const auto ran = transfer("humeral-shaft-radial-palsy", {"--unpublished"});
+  REQUIRE(ran.status == 0);
+  const auto heading = ran.out.find("NOT PUBLISHED, geometry only");
+  REQUIRE(heading != std::string::npos);
+  CHECK(ran.out.find("Together") < heading);
+  CHECK(ran.out.find("no outcome exists") > heading);
+  std::istringstream lines(ran.out);
+  for (std::string line; std::getline(lines, line);) {
+    CAPTURE(line);
+    CHECK(line.size() <= 100);
+  }
+  const auto json = transfer("upper-trunk-injury", {"--unpublished", "--json"});
+  REQUIRE(json.status == 0);
+  const Json answer = Json::parse(json.out);
+  std::set<std::string> chosen;
+  for (const char* set : {"combination", "combination_if_shown"}) {
+    for (const Json& id : answer[set]) chosen.insert(id);
+  }
+  int unpublished = 0;
+  for (const Json& item : answer["candidates"]) {
+    if (item["published"] == true) continue;
+    ++unpublished;
+    CHECK(item["verdict"] == "marginal");
+    CHECK(item["published_result"].is_null());
+    CHECK_FALSE(chosen.contains(item["id"]));
+  }
+  CHECK(unpublished > 0);
+  for (const Json& item : answer_of("upper-trunk-injury")["candidates"]) {
+    CHECK(item["published"] == true);
+  }
+}
+
 TEST_CASE("a birth palsy is told that the figures are no guide to it", "[cli][transfer]") {
   const Json answer = answer_of("birth-palsy");
   bool told = false;
