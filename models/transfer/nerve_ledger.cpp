@@ -190,7 +190,7 @@ class NerveLedger {
         made.recipient_nodes.push_back(now_.anatomy().tree().node(node).name);
       }
     }
-    if (made.coaptation == Coaptation::supercharged) supercharge({lost.begin(), lost.end()}, made);
+    if (made.coaptation == Coaptation::supercharged) supercharge(recipients, made);
     if (made.rejection) return;
     for (const std::size_t target : lost) {
       if (!is_wanted(target)) continue;
@@ -204,8 +204,13 @@ class NerveLedger {
   }
 
   // Whether this lesion leaves or gives the recipient axons of its own.
-  void supercharge(const std::vector<std::size_t>& lost, Candidate& made) const {
-    SuperchargedFor indication = supercharged_for(made.id, lost, package_, now_);
+  void supercharge(const std::vector<NodeIndex>& recipients, Candidate& made) const {
+    std::vector<std::size_t> below;
+    for (const NodeIndex node : recipients) {
+      const auto muscles = now_.muscles_below(node);
+      below.insert(below.end(), muscles.begin(), muscles.end());
+    }
+    SuperchargedFor indication = supercharged_for(made.id, below, package_, now_);
     if (indication.found == Condition::Found::fails) {
       return reject(made, Rejection::other_lesion, std::move(indication.words));
     }

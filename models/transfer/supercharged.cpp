@@ -38,14 +38,23 @@ bool is_divided(Grade grade) {
          grade == Grade::sunderland_5;
 }
 
-Found recovers(std::size_t injury, const std::vector<std::size_t>& targets, const Situation& now) {
+// Examined at M1 or better, or with units on EMG. Where the case has a variant of supply, what
+// moves well may owe it to that.
+bool moves(std::size_t muscle, const Situation& now) {
+  std::string why;
+  const DonorState state = now.donor(muscle, why);
+  const bool examined = state == DonorState::strong || state == DonorState::weak;
+  return now.muscle_recovers_in_part(muscle) || (examined && now.patient().variants.empty());
+}
+
+Found recovers(std::size_t injury, const std::vector<std::size_t>& below, const Situation& now) {
   const Extent extent = now.injuries()[injury].extent;
   const Grade grade = now.patient().injuries[injury].grade;
   // Its axons are whole and recover by themselves.
   if (extent == Extent::conduction_block) return Found::fails;
-  const bool moves = std::ranges::any_of(
-      targets, [&](std::size_t muscle) { return now.muscle_recovers_in_part(muscle); });
-  if (extent == Extent::partial || moves || grows_in_its_tubes(grade)) return Found::holds;
+  const bool some_move =
+      std::ranges::any_of(below, [&](std::size_t muscle) { return moves(muscle, now); });
+  if (extent == Extent::partial || some_move || grows_in_its_tubes(grade)) return Found::holds;
   return is_divided(grade) ? Found::fails : Found::unknown;
 }
 
@@ -60,7 +69,7 @@ Found repaired(std::size_t injury, const Situation& now) {
 
 }  // namespace
 
-SuperchargedFor supercharged_for(std::string_view transfer, const std::vector<std::size_t>& targets,
+SuperchargedFor supercharged_for(std::string_view transfer, const std::vector<std::size_t>& below,
                                  const evidence::DataPackage& package, const Situation& now) {
   SuperchargedFor answer;
   std::string high;     // why the lesion is none of those
@@ -76,7 +85,7 @@ SuperchargedFor supercharged_for(std::string_view transfer, const std::vector<st
     }
     const bool by_repair = row.text("needs") == "repaired";
     for (const std::size_t injury : injuries) {
-      const Found found = by_repair ? repaired(injury, now) : recovers(injury, targets, now);
+      const Found found = by_repair ? repaired(injury, now) : recovers(injury, below, now);
       if (found == Found::unknown) {
         answer.found = answer.found == Found::holds ? Found::holds : Found::unknown;
         missing = by_repair ? fmt::format("no repair of the {} is done or planned in this case",

@@ -15,8 +15,8 @@ struct SuperchargedFor {
   std::vector<std::string> sources;  // rows
 };
 
-// `targets` are the lost muscles below the recipient.
-SuperchargedFor supercharged_for(std::string_view transfer, const std::vector<std::size_t>& targets,
+// `below` are the muscles below the recipient.
+SuperchargedFor supercharged_for(std::string_view transfer, const std::vector<std::size_t>& below,
                                  const evidence::DataPackage& package, const Situation& now);
 
 }  // namespace endplate::transfer

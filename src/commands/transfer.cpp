@@ -88,9 +88,8 @@ void register_transfer(Registry& registry) {
       ->delimiter(',')
       ->expected(2)
       ->type_name("A,B");
-  command->add_flag(
-      "--unpublished", choices->unpublished,
-      "also list, apart, pairs of branches that meet though nobody has published them");
+  command->add_flag("--unpublished", choices->unpublished,
+                    "also list, apart, pairs that meet though nobody published them");
 }
 
 }  // namespace endplate::cli

@@ -1,5 +1,7 @@
 // The transfer command from case file to both answers.
 #include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
@@ -136,7 +138,23 @@ TEST_CASE("unpublished pairs stand apart, under a heading that says so", "[cli][
     CAPTURE(line);
     CHECK(line.size() <= 100);
   }
-  const auto json = transfer("upper-trunk-injury", {"--unpublished", "--json"});
+  // All donors near a musculocutaneous nerve strong.
+  std::string muscles = R"({"muscle": "BIC-S", "mrc": 0}, {"muscle": "BRA", "mrc": 0})";
+  for (const char* strong : {"PT", "FCR", "FCU", "PL", "FDS", "FDP-I", "FDP-M", "FDP-R", "FDP-L",
+                             "BR", "ECRL", "ECRB", "ECU", "SUP", "TRI-LH", "TRI-MH", "TRI-LAT"}) {
+    muscles += std::string(R"(, {"muscle": ")") + strong + R"(", "mrc": 5})";
+  }
+  const auto path = std::filesystem::temp_directory_path() / "endplate_unpublished.json";
+  std::ofstream(path) << R"({"endplate_case": 1, "limb": {"side": "right", "sex": "male"},
+    "injuries": [{"nerve": "musculocutaneous nerve", "mechanism": "closed traction",
+      "at": {"landmark": "coracoid process", "offset_mm": 60, "toward": "distal"},
+      "complete": true, "date": "2026-06-01"}],
+    "examination": {"date": "2026-08-01", "muscles": [)" +
+                             muscles + "]}}";
+  const auto json = endplate::test::run({"transfer", path.string(), "--today", "2026-11-29",
+                                         "--samples", "400", "--unpublished", "--json"});
+  std::filesystem::remove(path);
+  CAPTURE(json.err);
   REQUIRE(json.status == 0);
   const Json answer = Json::parse(json.out);
   std::set<std::string> chosen;

@@ -46,7 +46,8 @@ TEST_CASE("a hand that recovers in part is supercharged, and nothing of its nerv
   CHECK(std::ranges::find(sources, "ain_sets_ulnar:compression") != sources.end());
   // The end-to-end one would cut what works; the one with a repair needs a divided nerve.
   CHECK(find(judgement, "ain_to_deep_ulnar") == nullptr);
-  CHECK(rejected(judgement, "ain_to_deep_ulnar").find("would be cut") != std::string::npos);
+  CHECK(rejected(judgement, "ain_to_deep_ulnar").find("at or above the elbow") !=
+        std::string::npos);
   CHECK(find(judgement, "ain_sets_with_repair") == nullptr);
 }
 
@@ -66,6 +67,14 @@ TEST_CASE("a divided nerve is supercharged beside its repair only", "[transfer]"
     REQUIRE(find(with, id) != nullptr);
     CHECK(find(with, id)->verdict == Verdict::feasible);
   }
+}
+
+TEST_CASE("a muscle that moves below a complete lesion shows that axons come", "[transfer]") {
+  Arm arm = pattern(kHighUlnar, "P34");
+  REQUIRE(find(judged(arm), "ain_sets_ulnar") != nullptr);
+  CHECK(find(judged(arm), "ain_sets_ulnar")->verdict == Verdict::not_judged);
+  arm.grades.insert_or_assign("ADM", std::string("3"));
+  CHECK(find(judged(arm), "ain_sets_ulnar")->verdict == Verdict::feasible);
 }
 
 TEST_CASE("nothing is supercharged that recovers by itself, that lies low, or by a donor not shown",
