@@ -6,15 +6,14 @@
 #include <vector>
 
 #include "models/recovery/recover.hpp"
-#include "models/transfer/donor_state.hpp"
-#include "models/transfer/published.hpp"
+#include "models/transfer/candidate.hpp"
 
 namespace endplate::plan {
 
 enum class OptionState {
   open,        // may be done now, or is what the decision says
   later,       // kept until something else has failed or was found
-  not_judged,  // a donor was not examined: never feasible until it is
+  not_judged,  // a donor or a condition was not examined: never feasible until it is
   unlikely,    // late, or with little chance: not for a muscle
   closed       // not an option here
 };
@@ -37,12 +36,16 @@ struct FirstMovement {
   std::string of;  // whose, and how it was reckoned
 };
 
-// One published way of a transfer. Whether donor and recipient meet is not computed.
+// One published way of a transfer, as models/transfer judges it with its reach.
 struct Candidate {
   std::string id;  // of transfers.csv or tendon_transfers.csv
   std::string donor;
   std::string recipient;
   DonorState donor_state = DonorState::not_judged;
+  transfer::Verdict verdict = transfer::Verdict::not_judged;
+  // What must be examined first, where the verdict waits for it.
+  std::vector<std::string> examine_first;
+  std::string reach;  // "reaches", ...; empty for tendons and muscles
   std::vector<PublishedResult> published;
   std::string published_words;
   std::optional<ModelChance> model_chance;

@@ -27,22 +27,26 @@ inline void add_target(FunctionGroup& group, const std::string& name) {
   if (std::ranges::find(group.targets, name) == group.targets.end()) group.targets.push_back(name);
 }
 
-// The options of a plan list what was not rejected, and what was not examined so far.
-bool is_listed(const transfer::Candidate& judged);
-
 // A candidate as it was judged, without its published figures and its time.
-Candidate taken_from(const transfer::Candidate& judged);
+Candidate taken_from(const transfer::TransferCandidate& judged);
 
-// One whose function is not lost is not thought of and not listed.
-void reject(Transfers& transfers, const transfer::Candidate& judged);
+// Whether it may be done as far as it was examined.
+inline bool is_shown(const Candidate& candidate) {
+  return candidate.verdict == transfer::Verdict::feasible ||
+         candidate.verdict == transfer::Verdict::marginal;
+}
 
-// Working donors first, of these the ones to which no better is known, then those that must be
-// examined; within that the order of the table.
+// What was rejected, and candidates that turned out not to be feasible. One whose function is not
+// lost is not thought of and not listed; nor is a tendon transfer for another palsy.
+void reject_all(Transfers& transfers, const transfer::JudgedTransfers& judged, transfer::Way way);
+
+// What was shown to work first, of these the ones to which no better is known, then what must be
+// examined; within that as ranked.
 inline void put_in_order(Transfers& transfers) {
   std::ranges::stable_sort(transfers.groups, std::ranges::greater{}, &FunctionGroup::priority);
   for (FunctionGroup& group : transfers.groups) {
     std::ranges::stable_sort(group.candidates, {}, [](const Candidate& candidate) {
-      return std::pair(candidate.donor_state != DonorState::strong, candidate.better_exists);
+      return std::pair(!is_shown(candidate), candidate.better_exists);
     });
   }
 }

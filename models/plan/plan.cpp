@@ -83,8 +83,15 @@ Expected<PlanAnswer> Planner::with_model() {
   if (!now) return std::unexpected(now.error());
   now_ = &*now;
   const Regrowth regrowth(anatomy_.tree(), package_, parameters_, *limb, limbs);
-  nerve_ = nerve_transfers(*now, package_, regrowth, today_days_, options_.seed);
-  tendon_ = tendon_transfers(*now, package_);
+  const auto model = transfer::ReachModel::from(package_, anatomy_.tree(), patient_.limb,
+                                                options_.samples, options_.seed);
+  if (!model) return std::unexpected(model.error());
+  const transfer::ReachJoiner joiner(package_, *now, *model, parameters_,
+                                     transfer::days_since_injury(patient_, options_.today));
+  const auto judged = transfer::judge_with_reach(*now, package_, joiner);
+  if (!judged) return std::unexpected(judged.error());
+  nerve_ = nerve_transfers(*judged, *now, package_, regrowth, today_days_, options_.seed);
+  tendon_ = tendon_transfers(*judged, *now, package_);
   for (OptionRow& row : option_rows(package_, answer_.recovery.decision, true, "")) {
     if (const auto problem = add(row)) return std::unexpected(*problem);
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "models/plan/function_groups.hpp"
 #include "models/plan/planner.hpp"
 #include "models/plan/series.hpp"
 
@@ -63,13 +64,15 @@ void Planner::finish_group(const OptionRow& row, const FunctionGroup& group, Opt
     option.state = OptionState::later;
     option.state_words = "for protective feeling, which has no such end of time as a muscle";
   }
-  if (best.donor_state != DonorState::strong) {
+  if (!is_shown(best)) {
     if (option.state == OptionState::open) {
       option.state = OptionState::not_judged;
       option.state_words.clear();
     }
     option.state_words += option.state_words.empty() ? "" : "; ";
-    option.state_words += "examine the donors first: none of them was shown to work";
+    option.state_words +=
+        "examine first: of no donor was it shown that it works and that what must hold beside it "
+        "does";
   }
   push(std::move(option));
 }
@@ -77,7 +80,7 @@ void Planner::finish_group(const OptionRow& row, const FunctionGroup& group, Opt
 std::vector<PublishedResult> Planner::of_candidates(const std::vector<Candidate>& candidates) {
   const Candidate* largest = nullptr;
   for (const Candidate& candidate : candidates) {
-    if (candidate.donor_state != candidates.front().donor_state) break;
+    if (is_shown(candidate) != is_shown(candidates.front())) break;
     if (candidate.published.empty()) continue;
     const double n = candidate.published.front().n.value_or(0.0);
     if (largest == nullptr || n > largest->published.front().n.value_or(0.0)) {

@@ -47,7 +47,7 @@ class Planner {
   void add_groups(const OptionRow& row, const Transfers& transfers, const Takes& takes);
   void finish_group(const OptionRow& row, const FunctionGroup& group, Option& option);
 
-  // The largest series among the ways whose donor is as good as the best one's.
+  // The largest series among the ways that may be done as far as they were examined, or among all.
   static std::vector<PublishedResult> of_candidates(const std::vector<Candidate>& candidates);
   void add_fusion(const OptionRow& row);
   void push(Option option);

@@ -1,26 +1,23 @@
 #include "models/plan/function_groups.hpp"
 #include "models/plan/series.hpp"
-#include "models/transfer/judge.hpp"
 
 namespace endplate::plan {
 
-Transfers tendon_transfers(const Situation& now, const evidence::DataPackage& package) {
+Transfers tendon_transfers(const transfer::JudgedTransfers& judged, const Situation& now,
+                           const evidence::DataPackage& package) {
   Transfers result;
-  for (const auto& judged : transfer::tendon_candidates(now, package, {})) {
-    if (!is_listed(judged)) {
-      // One for another palsy is not thought of.
-      if (judged.rejection != transfer::Rejection::other_lesion) reject(result, judged);
-      continue;
+  for (const transfer::TransferGroup& judged_group : judged.groups) {
+    for (const transfer::TransferCandidate& one : judged_group.candidates) {
+      if (one.judged.way != transfer::Way::tendon) continue;
+      FunctionGroup& group =
+          group_of(result, *transfer::function_row(package, one.judged.function), now);
+      for (const std::string& target : one.judged.targets) add_target(group, target);
+      Candidate candidate = taken_from(one);
+      candidate.published = published_tendon(package, one.judged.id);
+      group.candidates.push_back(std::move(candidate));
     }
-    FunctionGroup& group = group_of(result, *transfer::function_row(package, judged.function), now);
-    for (const std::string& target : judged.targets) add_target(group, target);
-    Candidate candidate = taken_from(judged);
-    candidate.published = published_tendon(package, judged.id);
-    if (judged.synergy == transfer::Synergy::antagonist) {
-      candidate.reasons.push_back(judged.synergy_words);
-    }
-    group.candidates.push_back(std::move(candidate));
   }
+  reject_all(result, judged, transfer::Way::tendon);
   put_in_order(result);
   return result;
 }
@@ -44,6 +41,20 @@ std::optional<Candidate> shoulder_fusion(const Situation& now) {
     } else if (state == DonorState::weak || state == DonorState::dead) {
       candidate.donor_state = DonorState::weak;
     }
+  }
+  using enum transfer::Verdict;
+  switch (candidate.donor_state) {
+    case DonorState::strong:
+      candidate.verdict = feasible;
+      break;
+    case DonorState::not_judged:
+      candidate.verdict = not_judged;
+      candidate.examine_first = {"trapezius and serratus anterior, which carry the fused arm"};
+      break;
+    case DonorState::weak:
+    case DonorState::dead:
+      candidate.verdict = not_feasible;
+      break;
   }
   return candidate;
 }

@@ -1,7 +1,7 @@
 #pragma once
 // The nerve transfers and the tendon or muscle transfers for what this case has lost.
 #include "models/plan/regrowth.hpp"
-#include "models/transfer/situation.hpp"
+#include "models/transfer/reach_joiner.hpp"
 
 namespace endplate::plan {
 
@@ -21,11 +21,14 @@ struct Transfers {
   std::vector<Rejected> rejected;
 };
 
-// `today_days` counts from the injury. Chances and times come through `regrowth`.
-Transfers nerve_transfers(const Situation& now, const evidence::DataPackage& package,
-                          const Regrowth& regrowth, double today_days, std::uint64_t seed);
+// From the judgement that the command transfer shows: what it rejects, or calls not feasible, is no
+// option. `today_days` counts from the injury. Chances and times come through `regrowth`.
+Transfers nerve_transfers(const transfer::JudgedTransfers& judged, const Situation& now,
+                          const evidence::DataPackage& package, const Regrowth& regrowth,
+                          double today_days, std::uint64_t seed);
 
-Transfers tendon_transfers(const Situation& now, const evidence::DataPackage& package);
+Transfers tendon_transfers(const transfer::JudgedTransfers& judged, const Situation& now,
+                           const evidence::DataPackage& package);
 
 // Shoulder fusion is thought of when deltoid and cuff are lost; what carries the fused arm must
 // work. Nothing where it is not thought of.

@@ -22,6 +22,7 @@ enum class Verdict { feasible, marginal, not_feasible, not_judged };
 enum class Rejection {
   not_lost,           // what it restores is not lost, or not wholly
   other_lesion,       // published for another lesion or palsy
+  cuts_working,       // a muscle that works would be cut with the recipient
   recipient_injured,  // the injury lies where it would be sewn, or beyond
   trunk,              // a whole trunk would be cut
   unavailable,        // the case says so
@@ -63,6 +64,14 @@ struct Condition {
   std::string words;
 };
 
+// A recipient of which some muscles still work, sewn beyond their branches.
+struct SewnBeyond {
+  std::string recipient;             // standard terms
+  std::vector<std::string> targets;  // branches to lost muscles beyond
+  std::vector<std::string> spared;   // branches of the recipient that are not cut
+  std::vector<std::string> working;  // muscles, as they are shown
+};
+
 struct Candidate {
   std::string id;  // of transfers.csv or tendon_transfers.csv
   Way way = Way::nerve;
@@ -72,9 +81,13 @@ struct Candidate {
   std::string what;              // donor and recipient in few words
   std::vector<std::string> donor_nodes, recipient_nodes;
   Together together = Together::one;
-  std::vector<std::string> donor_muscles;  // keys
-  std::vector<std::string> targets;        // lost, as they are shown
-  std::vector<std::string> target_keys;    // muscle keys, or areas
+  std::vector<SewnBeyond> sewn_beyond;     // of those recipient nodes of which some muscle works
+  std::vector<std::string> donor_muscles;  // keys; all that must be strong
+  // What is gone as a donor when it is done, and what goes on doing its own work: keys of muscles,
+  // or of the superficialis of one finger ("FDS/ring"). Nerve transfers: donor_muscles.
+  std::vector<std::string> spends, shares;
+  std::vector<std::string> targets;      // lost, as they are shown
+  std::vector<std::string> target_keys;  // muscle keys, or areas
   bool skin = false;
   Coaptation coaptation = Coaptation::none;
   bool through_graft = false;
@@ -104,7 +117,8 @@ struct Candidate {
   std::string rejected_because;  // one reason
   std::string beaten_by;         // id; empty on the front
   std::vector<std::string> reasons;
-  std::vector<std::string> sources;  // ids of rows
+  std::vector<std::string> examine_first;  // of reasons; while the verdict is not judged
+  std::vector<std::string> sources;        // ids of rows
   std::string study;
   std::string provenance;
 };

@@ -81,9 +81,9 @@ CombinationOption option_of(const Candidate& candidate, int place, const anatomy
         candidate.way == Way::tendon ||
         std::ranges::any_of(candidate.cuts, [](const Cut& cut) { return !cut.muscles.empty(); });
     if (whole) {
-      option.spends.insert(option.spends.end(), candidate.donor_muscles.begin(),
-                           candidate.donor_muscles.end());
+      option.spends.insert(option.spends.end(), candidate.spends.begin(), candidate.spends.end());
     }
+    option.shares.insert(option.shares.end(), candidate.shares.begin(), candidate.shares.end());
   }
   // Each nerve that a coupled operation joins counts.
   const int times = candidate.together == Together::one

@@ -1,4 +1,4 @@
-#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <set>
@@ -8,6 +8,9 @@
 #include "models/transfer/donor.hpp"
 #include "models/transfer/functions.hpp"
 #include "models/transfer/judge.hpp"
+#include "models/transfer/recipient_piece.hpp"
+#include "models/transfer/spends.hpp"
+#include "models/transfer/supercharged.hpp"
 #include "models/transfer/timing.hpp"
 #include "models/transfer/verdict.hpp"
 
@@ -35,15 +38,19 @@ class NerveLedger {
     const auto rule = donor_rule(package_, row.text("id"));
     Candidate made = described(row, rule);
     made.skin = function && function->text("region") == "skin";
-    const auto recipients = nodes(row, "recipient_node", now_.anatomy().tree());
+    auto recipients = nodes(row, "recipient_node", now_.anatomy().tree());
     cut(row, rule, made);
     const JudgedDonor donor = judge_donor(row, rule, made.skin, now_);
     made.donor_state = donor.state;
     made.donor_reasons.push_back(donor.why);
     made.conditions = conditions_of(made.id, package_, now_);
     name_targets(function, recipients, made);
+    // A lesion for which nobody published it is the plainer reason.
+    if (made.rejection == Rejection::cuts_working && is_for_another_lesion(rule)) {
+      reject(made, Rejection::other_lesion, std::string(rule->text("needs_lost_words")));
+    }
     // A skin nerve, or one sewn to its side, takes no muscle away.
-    if (!made.skin && made.coaptation != Coaptation::end_to_side) spend(row, rule, made);
+    if (!made.skin && made.coaptation != Coaptation::end_to_side) spend(made);
     say_timing(now_, package_, options_, made);
     doubt(row, rule, made);
     if (!made.rejection) refuse(row, rule, recipients, made);
@@ -64,6 +71,7 @@ class NerveLedger {
     made.donor_nodes = row.list("donor_node");
     made.recipient_nodes = row.list("recipient_node");
     for (const std::string& id : donor_muscles(row, rule, now_)) made.donor_muscles.push_back(id);
+    made.spends = made.donor_muscles;
     made.coaptation = coaptation_of(row.text("coaptation"));
     made.through_graft = row.text("coaptation").contains("graft") ||
                          (rule && rule->text("way") == "through a graft");
@@ -117,8 +125,9 @@ class NerveLedger {
     }
   }
 
-  // The lost muscles (or areas) that it is for; a rejection where one of them works.
-  void name_targets(const std::optional<Row>& function, const std::vector<NodeIndex>& recipients,
+  // The lost muscles (or areas) that it is for; a rejection where one that works would be cut. Of
+  // several recipients of which one is enough those are left out with which that would happen.
+  void name_targets(const std::optional<Row>& function, std::vector<NodeIndex>& recipients,
                     Candidate& made) const {
     const auto name = [&](std::size_t target) {
       return made.skin ? now_.anatomy().areas()[target].name : now_.muscle_name(target);
@@ -126,20 +135,65 @@ class NerveLedger {
     const auto key = [&](std::size_t target) {
       return made.skin ? now_.anatomy().areas()[target].name : now_.anatomy().muscles()[target].id;
     };
-    std::set<std::size_t> lost;
-    for (const NodeIndex node : recipients) {
-      for (const std::size_t target :
-           made.skin ? now_.areas_below(node) : now_.muscles_below(node)) {
-        if (made.skin ? now_.area_kept(target) : now_.muscle_kept(target)) {
-          return reject(made, Rejection::not_lost, fmt::format("{} is not lost", name(target)));
-        }
-        if (made.skin ? now_.area_lost(target) : now_.muscle_lost(target)) lost.insert(target);
-      }
-    }
     // A recipient far up feeds more muscles than those of the function.
     const auto wanted = function ? function->list("lost_when") : std::vector<std::string>{};
+    const auto is_wanted = [&](std::size_t target) {
+      return wanted.empty() || std::ranges::find(wanted, key(target)) != wanted.end();
+    };
+    std::set<std::size_t> lost;
+    std::optional<std::pair<Rejection, std::string>> why;
+    std::vector<NodeIndex> sewn;
+    for (const NodeIndex node : recipients) {
+      std::set<std::size_t> here;
+      std::optional<std::size_t> works;
+      for (const std::size_t target :
+           made.skin ? now_.areas_below(node) : now_.muscles_below(node)) {
+        const bool kept = made.skin ? now_.area_kept(target) : now_.muscle_kept(target);
+        if (kept && !works) works = target;
+        if (made.skin ? now_.area_lost(target) : now_.muscle_lost(target)) here.insert(target);
+      }
+      // A recipient that is joined by its side is not cut.
+      if (works && made.coaptation != Coaptation::supercharged) {
+        if (made.skin || std::ranges::none_of(here, is_wanted)) {
+          if (!why) why.emplace(Rejection::not_lost, fmt::format("{} is not lost", name(*works)));
+          continue;
+        }
+        auto beyond = sewn_beyond(node, now_);
+        if (!beyond) {
+          if (!why || why->first == Rejection::not_lost) {
+            why.emplace(Rejection::cuts_working,
+                        fmt::format("{} still works and would be cut with the {}", name(*works),
+                                    now_.anatomy().tree().node(node).name));
+          }
+          continue;
+        }
+        std::erase_if(here, [&](std::size_t muscle) {
+          const std::string& branch =
+              now_.anatomy().tree().node(now_.anatomy().muscles()[muscle].branch).name;
+          return std::ranges::find(beyond->targets, branch) == beyond->targets.end();
+        });
+        made.said.push_back(fmt::format("sewn to the {} beyond what works: {}", beyond->recipient,
+                                        fmt::join(beyond->working, ", ")));
+        sewn.push_back(*now_.anatomy().tree().find(beyond->recipient));
+        made.sewn_beyond.push_back(std::move(*beyond));
+      } else {
+        sewn.push_back(node);
+      }
+      lost.insert(here.begin(), here.end());
+    }
+    const bool every = made.together != Together::one || recipients.size() == 1;
+    if (why && (every || sewn.empty())) return reject(made, why->first, why->second);
+    if (why || !made.sewn_beyond.empty()) {
+      recipients = std::move(sewn);
+      made.recipient_nodes.clear();
+      for (const NodeIndex node : recipients) {
+        made.recipient_nodes.push_back(now_.anatomy().tree().node(node).name);
+      }
+    }
+    if (made.coaptation == Coaptation::supercharged) supercharge(recipients, made);
+    if (made.rejection) return;
     for (const std::size_t target : lost) {
-      if (!wanted.empty() && std::ranges::find(wanted, key(target)) == wanted.end()) continue;
+      if (!is_wanted(target)) continue;
       made.targets.push_back(name(target));
       made.target_keys.push_back(key(target));
     }
@@ -149,19 +203,28 @@ class NerveLedger {
     }
   }
 
-  // The tendon and muscle transfers that need the same muscle.
-  void spend(const Row& row, const std::optional<Row>& rule, Candidate& made) const {
-    const auto keys = donor_muscles(row, rule, now_);
-    for (const Row tendon : package_.table("tendon_transfers")) {
-      for (const std::string& condition : tendon.list("requires_examined")) {
-        const auto end = condition.find(">=");
-        if (end == std::string::npos || !keys.contains(condition.substr(0, end))) continue;
-        if (auto words = tendon_option_words(package_, tendon, now_)) {
-          made.also_spends.push_back(std::move(*words));
-        }
-        break;
-      }
+  // Whether this lesion leaves or gives the recipient axons of its own.
+  void supercharge(const std::vector<NodeIndex>& recipients, Candidate& made) const {
+    std::vector<std::size_t> below;
+    for (const NodeIndex node : recipients) {
+      const auto muscles = now_.muscles_below(node);
+      below.insert(below.end(), muscles.begin(), muscles.end());
     }
+    SuperchargedFor indication = supercharged_for(made.id, below, package_, now_);
+    if (indication.found == Condition::Found::fails) {
+      return reject(made, Rejection::other_lesion, std::move(indication.words));
+    }
+    made.sources.insert(made.sources.end(), indication.sources.begin(), indication.sources.end());
+    made.said.insert(made.said.begin(), indication.said.begin(), indication.said.end());
+    Condition condition;
+    condition.found = indication.found;
+    condition.words = std::move(indication.words);
+    made.conditions.push_back(std::move(condition));
+  }
+
+  // The tendon and muscle transfers that need the same muscle.
+  void spend(Candidate& made) const {
+    made.also_spends = tendon_options_spent(made.spends, "", package_, now_);
   }
 
   void doubt(const Row& row, const std::optional<Row>& rule, Candidate& made) const {
@@ -180,6 +243,14 @@ class NerveLedger {
     }
   }
 
+  bool is_for_another_lesion(const std::optional<Row>& rule) const {
+    if (!rule) return false;
+    const auto needed = rule->list("needs_lost");
+    return !std::ranges::all_of(needed, [&](const std::string& id) {
+      return now_.muscle_lost(*now_.anatomy().find_muscle(id));
+    });
+  }
+
   void refuse(const Row& row, const std::optional<Row>& rule,
               const std::vector<NodeIndex>& recipients, Candidate& made) const {
     const anatomy::NerveTree& tree = now_.anatomy().tree();
@@ -190,13 +261,8 @@ class NerveLedger {
                                 "beyond",
                                 tree.node(node).name));
     }
-    if (rule && !rule->list("needs_lost").empty()) {
-      const auto needed = rule->list("needs_lost");
-      if (!std::ranges::all_of(needed, [&](const std::string& id) {
-            return now_.muscle_lost(*now_.anatomy().find_muscle(id));
-          })) {
-        return reject(made, Rejection::other_lesion, std::string(rule->text("needs_lost_words")));
-      }
+    if (is_for_another_lesion(rule)) {
+      return reject(made, Rejection::other_lesion, std::string(rule->text("needs_lost_words")));
     }
     if (made.coaptation != Coaptation::end_to_side) {
       for (const NodeIndex node : nodes(row, "donor_node", tree)) {

@@ -26,6 +26,20 @@ using anatomy::NerveMetrics;
 using anatomy::NodeIndex;
 using limb::Segment;
 
+std::string_view to_string(ReachState state) {
+  switch (state) {
+    case ReachState::reaches:
+      return "reaches";
+    case ReachState::with_graft:
+      return "with graft";
+    case ReachState::does_not_reach:
+      return "does not reach";
+    case ReachState::not_computable:
+      break;
+  }
+  return "not computable";
+}
+
 struct ReachModel::Parts {
   const anatomy::NerveTree* tree;
   limb::CaseLimb limb;
@@ -146,6 +160,13 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
     return std::unexpected(wrong(fmt::format("'{}' is no branch of '{}'", tree.node(target).name,
                                              tree.node(question.recipient).name),
                                  "Name a target that the recipient feeds, or none."));
+  }
+  for (const NodeIndex branch : question.spared) {
+    const auto& parents = tree.node(branch).parents;
+    if (std::ranges::find(parents, question.recipient) != parents.end()) continue;
+    return std::unexpected(wrong(fmt::format("'{}' does not leave '{}'", tree.node(branch).name,
+                                             tree.node(question.recipient).name),
+                                 "Spare branches of the recipient itself."));
   }
   const auto above = tree.descendants(question.donor);
   if (std::ranges::find(below, question.donor) != below.end() ||
@@ -328,6 +349,31 @@ Expected<Reach> ReachModel::reach(const ReachQuestion& question) const {
                     tree.node(name).name, tree.node(place.carrier).name));
   }
   return answer;
+}
+
+std::optional<double> ReachModel::most_slack_mm(NodeIndex donor, NodeIndex recipient) const {
+  const Parts& parts = *parts_;
+  const NerveMetrics& mean = parts.limbs.front();
+  const ReachQuestion question{donor, recipient};
+  const TargetWays ways(*parts.tree, recipient, ends_below(*parts.tree, recipient));
+  const RecipientPivots pivots(*parts.tree, recipient, ways, mean, parts.stretches.of(recipient));
+  const SideFinder finder(question, ways, *parts.tree, parts.places, parts.stretches, mean);
+  const Sides sides = finder.in(mean);
+  const auto from = parts.places.place(donor, sides.donor.pivot_mm, mean);
+  std::optional<double> most_mm;
+  for (std::size_t p = 0; p < pivots.size(); ++p) {
+    const RecipientPivots::Held held = pivots.in(p, mean);
+    const auto to = parts.places.place(held.branch, held.from_origin_mm, mean);
+    if (!from || !to) return std::nullopt;
+    FreedEnd end = sides.recipient;
+    end.pivot_mm = held.way_mm;
+    const double gap_mm = (parts.places.position_mm(from->carrier, from->arc_mm) -
+                           parts.places.position_mm(to->carrier, to->arc_mm))
+                              .norm();
+    most_mm = std::max(most_mm.value_or(-std::numeric_limits<double>::infinity()),
+                       transfer::slack_mm(sides.donor, end, gap_mm));
+  }
+  return most_mm;
 }
 
 }  // namespace endplate::transfer

@@ -34,6 +34,8 @@ enum class ReachState {
   not_computable   // an end of the gap has no place in the model
 };
 
+std::string_view to_string(ReachState state);  // "reaches", "with graft", ...
+
 // Beyond this a graft of the median nerve did poorly (graft_figures.csv, worse_median); taken for
 // all nerves (assumed).
 inline constexpr double kLongestGraft_mm = 70.0;
@@ -71,6 +73,8 @@ struct ReachQuestion {
   std::optional<HeldAt> donor_held = {};
   SplitOut recipient_split = {};
   std::vector<anatomy::NodeIndex> targets = {};  // ends below the recipient; all when empty
+  // Branches of the recipient that must not be cut: it is sewn beyond where they leave it.
+  std::vector<anatomy::NodeIndex> spared = {};
 };
 
 // A cut, as lengths over the limbs in which the ends meet, and on the limb of the case as a level.
@@ -126,9 +130,14 @@ class ReachModel {
                                    const anatomy::NerveTree& tree, const casefile::Limb& limb,
                                    int samples, std::uint64_t seed);
 
-  // Fault::input where donor and recipient are the same branch, where a target is no branch of the
-  // recipient or a length is negative.
+  // Fault::input where donor and recipient are the same branch, where a target or what is spared is
+  // no branch of the recipient or a length is negative.
   Expected<Reach> reach(const ReachQuestion& question) const;
+
+  // What the mean limb leaves over at rest, mm; the postoperative range only widens the gap. For
+  // end-to-end of the nearest target alone: quick, to leave out pairs that lie far apart. Nothing
+  // where an end has no place. The branches must not hang on one another.
+  std::optional<double> most_slack_mm(anatomy::NodeIndex donor, anatomy::NodeIndex recipient) const;
 
  private:
   struct Parts;

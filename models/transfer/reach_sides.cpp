@@ -68,6 +68,12 @@ Sides SideFinder::freed(const NerveMetrics& lengths) const {
     least_mm = freed->from_share * length_mm;
     pivot_mm = std::min(pivot_mm, freed->to_share * length_mm);
   }
+  for (const NodeIndex branch : question_.spared) {
+    const auto& parents = tree_.node(branch).parents;
+    const auto way = std::ranges::find(parents, question_.recipient) - parents.begin();
+    const double leaves_mm = lengths.leaves_parent_at_mm[branch][static_cast<std::size_t>(way)];
+    least_mm = std::max(least_mm, std::min(leaves_mm, pivot_mm));
+  }
   const bool at_end = pivot_mm >= lengths.length_mm[question_.recipient];
   const double stump_mm = at_end ? std::min(kStump_mm, pivot_mm - least_mm) : 0.0;
   const double donor_mm = lengths.length_mm[question_.donor];

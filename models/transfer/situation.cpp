@@ -38,6 +38,7 @@ Expected<Situation> Situation::of(const casefile::Case& patient, const anatomy::
   now.patient_ = &patient;
   now.anatomy_ = &anatomy;
   now.injuries_ = injuries->injuries;
+  now.lengths_ = limb.metrics();
   const auto spread = examination::branch_spread(limb.metrics(), limbs, anatomy.tree());
   const auto deficit =
       examination::deficit(anatomy, limb.metrics(), spread, injuries->injuries, injuries->variants);
@@ -47,6 +48,17 @@ Expected<Situation> Situation::of(const casefile::Case& patient, const anatomy::
   for (const auto& area : deficit.areas) now.areas_[area.area] = area.state;
   now.examined_ = examination::examined(patient, anatomy);
   return now;
+}
+
+bool Situation::muscle_recovers_in_part(std::size_t muscle) const {
+  if (const auto& grade = examined_.muscles[muscle]) {
+    if (grade->value >= 1.0 && grade->value < kUseful) return true;
+  }
+  const std::string& id = anatomy_->muscles()[muscle].id;
+  return muscle_lost(muscle) &&
+         std::ranges::any_of(patient_->electrodiagnosis, [&](const auto& study) {
+           return study.muscle == id && study.units && study.units != "none";
+         });
 }
 
 bool Situation::muscle_lost(std::size_t muscle) const {
@@ -184,6 +196,16 @@ std::vector<std::size_t> Situation::areas_below(anatomy::NodeIndex node) const {
     }
   }
   return areas;
+}
+
+std::optional<double> Situation::branch_leaves_mm(anatomy::NodeIndex nerve,
+                                                  std::size_t muscle) const {
+  for (anatomy::NodeIndex at = anatomy_->muscles()[muscle].branch;;) {
+    const auto& parents = anatomy_->tree().node(at).parents;
+    if (parents.empty()) return std::nullopt;
+    if (parents.front() == nerve) return lengths_.leaves_parent_at_mm[at].front();
+    at = parents.front();
+  }
 }
 
 bool Situation::injured_at_or_below(anatomy::NodeIndex node) const {

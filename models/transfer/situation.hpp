@@ -22,8 +22,11 @@ class Situation {
 
   const casefile::Case& patient() const { return *patient_; }
   const anatomy::Anatomy& anatomy() const { return *anatomy_; }
-  const std::vector<examination::TreeInjury>& injuries() const { return injuries_; }
+  const std::vector<examination::TreeInjury>& injuries() const { return injuries_; }  // as the case
+  const anatomy::NerveMetrics& lengths() const { return lengths_; }  // of the limb of the case
 
+  // Examined at M1 or better though not at M3, or with some voluntary units on EMG.
+  bool muscle_recovers_in_part(std::size_t muscle) const;
   // Examined below M3, or denervated by the injury and not examined.
   bool muscle_lost(std::size_t muscle) const;
   // Untouched by the injury, or examined at M3 or better.
@@ -45,6 +48,9 @@ class Situation {
   // Muscles and areas that hang on a nerve or branch.
   std::vector<std::size_t> muscles_below(anatomy::NodeIndex node) const;
   std::vector<std::size_t> areas_below(anatomy::NodeIndex node) const;
+  // Where the branch to a muscle, or what it hangs on, leaves a nerve above it, mm from the nerve's
+  // beginning; nothing where the muscle does not hang on that nerve.
+  std::optional<double> branch_leaves_mm(anatomy::NodeIndex nerve, std::size_t muscle) const;
   bool injured_at_or_below(anatomy::NodeIndex node) const;
   // "flexor carpi ulnaris", with the part where the row is one
   std::string muscle_name(std::size_t muscle) const;
@@ -53,6 +59,7 @@ class Situation {
   const casefile::Case* patient_ = nullptr;
   const anatomy::Anatomy* anatomy_ = nullptr;
   std::vector<examination::TreeInjury> injuries_;
+  anatomy::NerveMetrics lengths_;
   std::vector<std::optional<examination::MuscleState>> muscles_;  // empty: absent
   std::vector<examination::AreaState> areas_;
   examination::Examined examined_;

@@ -6,6 +6,7 @@
 #include "models/transfer/conditions.hpp"
 #include "models/transfer/functions.hpp"
 #include "models/transfer/judge.hpp"
+#include "models/transfer/spends.hpp"
 #include "models/transfer/timing.hpp"
 #include "models/transfer/verdict.hpp"
 
@@ -82,12 +83,9 @@ class TendonLedger {
     made.synergy_words = relearning(made.synergy);
     made.donor_cost = fmt::format("the own work of {}", made.donor);
     made.result_words = row.text("outcome");
-    for (const std::string& id : row.list("forbids_together")) {
-      const Row other = row_with_id(package_.table("tendon_transfers"), id);
-      if (auto words = tendon_option_words(package_, other, now_)) {
-        made.also_spends.push_back(std::move(*words));
-      }
-    }
+    made.spends = row.list("spends");
+    made.shares = row.list("shares");
+    made.also_spends = tendon_options_spent(made.spends, made.id, package_, now_);
     made.said.push_back(fmt::format("needs: {}", without_stop(row.text("requirement"))));
     if (!row.text("timing").empty()) {
       made.said.push_back(fmt::format("when: {}", row.text("timing")));

@@ -4,35 +4,16 @@
 #include <cstdint>
 
 #include "models/transfer/combination.hpp"
-#include "models/transfer/judge.hpp"
-#include "models/transfer/reach.hpp"
+#include "models/transfer/reach_joiner.hpp"
 
 namespace endplate::transfer {
-
-// The pair of a candidate's donors and recipients that meets best. Of coupled donors the pair that
-// meets worst, since all of them are done.
-struct Joined {
-  std::string donor;  // standard terms
-  std::string recipient;
-  Reach reach;
-};
-
-struct TransferCandidate {
-  Candidate judged;                          // verdict and reasons with the reach
-  std::optional<Joined> joined;              // nerve transfers
-  std::optional<Summary> axons_arrive_days;  // at the nearest target, from the injury
-};
-
-struct TransferGroup {
-  std::string function;
-  std::string region;
-  bool priority = false;
-  std::vector<TransferCandidate> candidates;
-};
 
 struct TransferAnswer {
   std::vector<TransferGroup> groups;
   std::vector<Candidate> rejected;
+  // Only on request, and never in a combination: pairs that meet, of which nobody has published a
+  // series. The one with most spare length first.
+  std::vector<TransferCandidate> unpublished;
   Combination combination;  // of what was shown to work
   Combination if_shown;     // and of donors and conditions that were not examined, if they do
   std::optional<double> days_since_injury;  // what is reckoned as done today
@@ -45,6 +26,7 @@ struct TransferOptions {
   int samples = 1000;  // limbs
   std::uint64_t seed = 1;
   casefile::Date today{};
+  bool unpublished = false;  // ask for them
 };
 
 // Fault::input as CaseLimb::from and Situation::of have it.

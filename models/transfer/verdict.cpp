@@ -57,6 +57,16 @@ void give_verdict(Candidate& candidate) {
     candidate.reasons = {candidate.rejected_because};
     return;
   }
+  if (candidate.verdict == Verdict::not_judged) {
+    if (candidate.donor_state != DonorState::strong && !candidate.donor_reasons.empty()) {
+      candidate.examine_first.push_back(candidate.donor_reasons.front());
+    }
+    for (const Condition& condition : candidate.conditions) {
+      if (condition.ask && condition.found == Condition::Found::unknown) {
+        candidate.examine_first.push_back(condition.words);
+      }
+    }
+  }
   add(candidate, candidate.donor_reasons);
   for (const Condition& condition : candidate.conditions) {
     candidate.reasons.push_back(condition.words);

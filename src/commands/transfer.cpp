@@ -19,6 +19,7 @@ using transfer::TransferCandidate;
 
 struct TransferChoices {
   std::vector<std::string> compare;  // two ids, or none
+  bool unpublished = false;
 };
 
 const TransferCandidate* find(const TransferAnswer& answer, const std::string& id) {
@@ -26,6 +27,9 @@ const TransferCandidate* find(const TransferAnswer& answer, const std::string& i
     for (const TransferCandidate& candidate : group.candidates) {
       if (candidate.judged.id == id) return &candidate;
     }
+  }
+  for (const TransferCandidate& candidate : answer.unpublished) {
+    if (candidate.judged.id == id) return &candidate;
   }
   return nullptr;
 }
@@ -45,12 +49,13 @@ Expected<Answer> run(const CommonOptions& options, const TransferChoices& choice
   if (!package) return std::unexpected(package.error());
   const auto patient = load_case(options, *package);
   if (!patient) return std::unexpected(patient.error());
-  auto answer =
-      transfer::transfers(*patient, *package, {options.samples, options.seed, options.today});
+  auto answer = transfer::transfers(
+      *patient, *package, {options.samples, options.seed, options.today, choices.unpublished});
   if (!answer) return std::unexpected(answer.error());
   const Side side = patient->limb.side;
   if (choices.compare.empty()) {
-    return Answer{transfer_json(*answer, options, side), transfer_text(*answer, options, side)};
+    return Answer{transfer_json(*answer, options, side),
+                  transfer_text(*answer, options, side, choices.unpublished)};
   }
   std::vector<Problem> problems;
   std::vector<TransferCandidate> two;
@@ -64,11 +69,11 @@ Expected<Answer> run(const CommonOptions& options, const TransferChoices& choice
   }
   if (!problems.empty()) return std::unexpected(Error{Fault::input, std::move(problems)});
   std::string text = compare_text(two[0], two[1], options, side);
-  for (transfer::TransferGroup& group : answer->groups) {
-    std::erase_if(group.candidates, [&](const TransferCandidate& candidate) {
-      return std::ranges::find(choices.compare, candidate.judged.id) == choices.compare.end();
-    });
-  }
+  const auto is_other = [&](const TransferCandidate& candidate) {
+    return std::ranges::find(choices.compare, candidate.judged.id) == choices.compare.end();
+  };
+  for (transfer::TransferGroup& group : answer->groups) std::erase_if(group.candidates, is_other);
+  std::erase_if(answer->unpublished, is_other);
   return Answer{transfer_json(*answer, options, side), std::move(text)};
 }
 
@@ -83,6 +88,8 @@ void register_transfer(Registry& registry) {
       ->delimiter(',')
       ->expected(2)
       ->type_name("A,B");
+  command->add_flag("--unpublished", choices->unpublished,
+                    "also list, apart, pairs that meet though nobody published them");
 }
 
 }  // namespace endplate::cli

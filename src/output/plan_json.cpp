@@ -57,7 +57,9 @@ Json candidates_json(const std::vector<plan::Candidate>& candidates) {
                  {"donor", candidate.donor},
                  {"recipient", candidate.recipient},
                  {"donor_state", plan::to_string(candidate.donor_state)},
-                 {"reach", "not computed"},
+                 {"verdict", transfer::to_string(candidate.verdict)},
+                 {"examine_first", candidate.examine_first},
+                 {"reach", optional_text(candidate.reach)},
                  {"chance_useful", chance_json(candidate.published)},
                  {"published_words", optional_text(candidate.published_words)},
                  {"model_chance_useful", model_json(candidate.model_chance)}};

@@ -121,12 +121,18 @@ std::string what_if_text(const plan::PlanAnswer& answer) {
 
 // In full where the option is open; else what it needs first.
 std::string candidate_text(const plan::Candidate& candidate, bool in_full) {
-  std::string text = fmt::format("{} -> {}. Donor {}", candidate.donor, candidate.recipient,
-                                 plan::to_string(candidate.donor_state));
-  const std::size_t shown = in_full ? candidate.reasons.size() : 1;
-  for (std::size_t k = 0; k < std::min(shown, candidate.reasons.size()); ++k) {
-    text += (k == 0 ? ": " : "; ") + candidate.reasons[k];
+  std::string text = fmt::format("{} -> {}: {}", candidate.donor, candidate.recipient,
+                                 transfer::to_string(candidate.verdict));
+  if (!candidate.examine_first.empty()) {
+    text += ". Examine first: " + joined(candidate.examine_first);
   }
+  std::vector<std::string> reasons = candidate.reasons;
+  std::erase_if(reasons, [&](const std::string& reason) {
+    return std::ranges::find(candidate.examine_first, reason) != candidate.examine_first.end();
+  });
+  if (!in_full) reasons.resize(std::min<std::size_t>(reasons.size(), 1));
+  if (!in_full && !candidate.examine_first.empty()) reasons.clear();
+  if (!reasons.empty()) text += ". " + joined(reasons);
   if (!candidate.published_words.empty()) {
     text += ". Published: " + candidate.published_words;
   } else if (!candidate.published.empty()) {

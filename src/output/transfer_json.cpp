@@ -35,7 +35,7 @@ Json reach_json(const std::optional<Joined>& joined) {
   if (!joined) return nullptr;
   const transfer::Reach& reach = joined->reach;
   const bool known = reach.state != transfer::ReachState::not_computable;
-  Json item = {{"state", state_words(reach.state)},
+  Json item = {{"state", transfer::to_string(reach.state)},
                {"why", optional_text(reach.why)},
                {"donor", joined->donor},
                {"recipient", joined->recipient},
@@ -82,6 +82,16 @@ Json cuts_json(const std::vector<transfer::Cut>& cuts) {
   return list;
 }
 
+Json sewn_beyond_json(const std::vector<transfer::SewnBeyond>& all) {
+  Json list = Json::array();
+  for (const transfer::SewnBeyond& beyond : all) {
+    list.push_back({{"recipient", beyond.recipient},
+                    {"branches_kept", beyond.spared},
+                    {"working", beyond.working}});
+  }
+  return list;
+}
+
 Json ratio_json(const std::optional<transfer::AxonRatio>& ratio) {
   if (!ratio) return nullptr;
   return {{"ratio", ratio->ratio},
@@ -112,6 +122,8 @@ Json candidate_json(const TransferCandidate& candidate, const std::string& funct
   item["function"] = transfer::to_string(judged.synergy);
   item["relearning"] = optional_text(judged.synergy_words);
   item["dies_with_the_cut"] = cuts_json(judged.cuts);
+  item["sewn_beyond"] = sewn_beyond_json(judged.sewn_beyond);
+  item["spends"] = judged.spends;
   item["donor_cost"] = optional_text(judged.donor_cost);
   item["also_spends"] = judged.also_spends;
   item["published_result"] = published_json(judged);
@@ -119,6 +131,7 @@ Json candidate_json(const TransferCandidate& candidate, const std::string& funct
   item["timing"] = judged.timing;
   item["verdict"] = transfer::to_string(judged.verdict);
   item["beaten_by"] = optional_text(judged.beaten_by);
+  item["examine_first"] = judged.examine_first;
   item["reasons"] = judged.reasons;
   item["said"] = judged.said;
   item["sources"] = judged.sources;
@@ -151,6 +164,9 @@ Json transfer_json(const TransferAnswer& answer, const CommonOptions& options, S
     for (const TransferCandidate& candidate : group.candidates) {
       candidates.push_back(candidate_json(candidate, group.function));
     }
+  }
+  for (const TransferCandidate& candidate : answer.unpublished) {
+    candidates.push_back(candidate_json(candidate, candidate.judged.function));
   }
   document["candidates"] = std::move(candidates);
   document["combination"] = chosen_json(answer.combination);

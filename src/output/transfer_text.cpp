@@ -18,6 +18,8 @@ using transfer::TransferAnswer;
 using transfer::TransferCandidate;
 
 constexpr std::size_t kMostRejected = 12;
+constexpr std::size_t kMostUnpublished = 12;
+constexpr std::size_t kMostAsked = 8;
 
 std::string heading(std::string_view what, const CommonOptions& options, Side side) {
   return fmt::format("{} LIMB: {}, reckoned on {}\n\n", side == Side::right ? "RIGHT" : "LEFT",
@@ -62,11 +64,17 @@ std::string published_cell(const Candidate& candidate) {
   if (candidate.results.empty()) return "none found";
   const transfer::PublishedResult& result = candidate.results.front();
   const std::string scale =
-      result.scale.size() > 14 || result.scale == "other" ? std::string("own scale") : result.scale;
+      result.scale.size() > 5 || result.scale == "other" ? std::string("own") : result.scale;
   if (result.count && result.n)
     return fmt::format("{:.0f}/{:.0f} {}", *result.count, *result.n, scale);
   if (result.share) return fmt::format("{:.0f} % {}", 100.0 * *result.share, scale);
   return "none found";
+}
+
+// Of the candidates only those are not feasible whose ends do not meet.
+std::string verdict_cell(const Candidate& candidate) {
+  if (candidate.verdict == transfer::Verdict::not_feasible) return "no reach";
+  return std::string(transfer::to_string(candidate.verdict));
 }
 
 std::string group_text(const transfer::TransferGroup& group) {
@@ -85,9 +93,46 @@ std::string group_text(const transfer::TransferGroup& group) {
                    reach_cell(candidate),
                    reckoned ? fmt::format("{:.0f}", candidate.joined->reach.slack_mm->p50) : "-",
                    candidate.axons_arrive_days ? months(candidate.axons_arrive_days->p50) : "-",
-                   published_cell(judged), std::string(transfer::to_string(judged.verdict))});
+                   published_cell(judged), verdict_cell(judged)});
   }
   return fmt::format("{}\n{}", group.function, table.to_string());
+}
+
+std::string unpublished_text(const TransferAnswer& answer) {
+  std::string out = "NOT PUBLISHED, geometry only\n";
+  for (const std::string& line :
+       wrap("Nobody has published these pairs: no outcome exists, and none is part of the set "
+            "above. "
+            "Donor shown strong and another muscle left for its work, target lost, ends meet in at "
+            "least half of the limbs. Whether the nerves suit each other, and whether the movement "
+            "can be relearned, is not known.",
+            kTerminalWidth)) {
+    out += line + '\n';
+  }
+  if (answer.unpublished.empty()) return out + "None: no branch that can be spared meets one.\n";
+  using enum TextTable::Align;
+  TextTable table({{"Donor branch", left, 27},
+                   {"To", left, 27},
+                   {"Reach", left, 9},
+                   {"Slack mm", right},
+                   {"Axon mo", right},
+                   {"Function", left, 10}});
+  std::size_t shown = 0;
+  for (const TransferCandidate& candidate : answer.unpublished) {
+    if (++shown > kMostUnpublished) break;
+    const Candidate& judged = candidate.judged;
+    table.add_row({judged.donor, judged.recipient, reach_cell(candidate),
+                   fmt::format("{:.0f}", candidate.joined->reach.slack_mm->p50),
+                   candidate.axons_arrive_days ? months(candidate.axons_arrive_days->p50) : "-",
+                   judged.synergy == transfer::Synergy::antagonist
+                       ? "OPPOSED"
+                       : std::string(transfer::to_string(judged.synergy))});
+  }
+  out += table.to_string();
+  if (answer.unpublished.size() > kMostUnpublished) {
+    out += fmt::format("{} more with --json\n", answer.unpublished.size() - kMostUnpublished);
+  }
+  return out;
 }
 
 std::string chosen_words(const transfer::Combination& combination) {
@@ -116,38 +161,82 @@ std::string without_words(const transfer::Combination& combination) {
   return words;
 }
 
+// What would have to be found before a transfer can be judged, each thing once.
+std::string examine_text(const TransferAnswer& answer) {
+  std::vector<std::string> asked;
+  std::size_t others = 0;
+  for (const transfer::TransferGroup& group : answer.groups) {
+    for (const TransferCandidate& candidate : group.candidates) {
+      for (const std::string& one : candidate.judged.examine_first) {
+        if (std::ranges::find(asked, one) != asked.end()) continue;
+        if (asked.size() == kMostAsked) {
+          ++others;
+        } else {
+          asked.push_back(one);
+        }
+      }
+    }
+  }
+  std::string out;
+  for (const std::string& one : asked) out += labelled(out.empty() ? "To examine" : "", one);
+  if (others > 0) out += labelled("", fmt::format("and {} more with --json", others));
+  return out;
+}
+
+std::string nothing_words(const TransferAnswer& answer) {
+  bool any = false;
+  bool shown = false;
+  for (const transfer::TransferGroup& group : answer.groups) {
+    for (const TransferCandidate& candidate : group.candidates) {
+      const transfer::Verdict verdict = candidate.judged.verdict;
+      any = any || verdict != transfer::Verdict::not_feasible;
+      shown =
+          shown || verdict == transfer::Verdict::feasible || verdict == transfer::Verdict::marginal;
+    }
+  }
+  if (!any) return "nothing: no published transfer is possible here";
+  if (shown) return "nothing: what could be given restores no movement that is wholly lost";
+  return "nothing yet: of no transfer the donor, and what must hold beside it, was shown";
+}
+
 std::string combination_text(const TransferAnswer& answer) {
   const std::string now = chosen_words(answer.combination);
   const std::string if_shown = chosen_words(answer.if_shown);
-  std::string out = labelled("Together", now.empty() ? "nothing: no donor was shown to be strong, "
-                                                       "so examine the donors first"
-                                                     : now);
+  std::string out = labelled("Together", now.empty() ? nothing_words(answer) : now);
   if (if_shown != now) {
     out += labelled("", "if what was not examined is shown to work: " + if_shown);
   }
   const std::string without = without_words(answer.combination);
   if (!without.empty()) out += labelled("Without", without);
-  return out;
+  return out + examine_text(answer);
 }
 
+// By reason, since one finding often rejects several.
 std::string rejected_text(const TransferAnswer& answer) {
-  std::vector<std::string> lines;
+  std::vector<std::pair<std::string, std::string>> by_reason;
   std::size_t others = 0;
   for (const Candidate& candidate : answer.rejected) {
+    const auto same = std::ranges::find(by_reason, candidate.rejected_because,
+                                        &std::pair<std::string, std::string>::first);
     const bool told = candidate.rejection != transfer::Rejection::not_lost &&
                       candidate.rejection != transfer::Rejection::other_lesion;
-    if (told && lines.size() < kMostRejected) {
-      lines.push_back(fmt::format("{}: {}", candidate.id, candidate.rejected_because));
+    if (told && same != by_reason.end()) {
+      same->second += ", " + candidate.id;
+    } else if (told && by_reason.size() < kMostRejected) {
+      by_reason.emplace_back(candidate.rejected_because, candidate.id);
     } else {
       ++others;
     }
   }
   std::string out;
-  for (const std::string& line : lines) out += labelled(out.empty() ? "Rejected" : "", line);
+  for (const auto& [reason, ids] : by_reason) {
+    out += labelled(out.empty() ? "Rejected" : "", fmt::format("{}: {}", ids, reason));
+  }
   if (others > 0) {
-    out += labelled(
-        out.empty() ? "Rejected" : "",
-        fmt::format("{} more, most because nothing of theirs is lost, with --json", others));
+    out += labelled(out.empty() ? "Rejected" : "",
+                    fmt::format("{} more, most because what they restore is not lost here; each "
+                                "with its reason in --json",
+                                others));
   }
   return out;
 }
@@ -160,13 +249,8 @@ std::string footer() {
   return out;
 }
 
-}  // namespace
-
-std::string transfer_text(const TransferAnswer& answer, const CommonOptions& options, Side side) {
-  std::string out = heading("transfers", options, side);
-  out += combination_text(answer) + '\n';
-  for (const transfer::TransferGroup& group : answer.groups) out += group_text(group) + '\n';
-  if (answer.groups.empty()) out += "No published transfer restores what this case has lost.\n\n";
+std::string note_text() {
+  std::string out;
   for (const std::string& line : wrap(
            "Reach: chance of meeting without a graft through the postoperative range (graft: one "
            "would "
@@ -175,14 +259,28 @@ std::string transfer_text(const TransferAnswer& answer, const CommonOptions& opt
            "Axon: "
            "months from the injury until axons reach the nearest muscle, if done today. Published: "
            "the "
-           "series differ in whom they let in, so the figures do not compare. Intervals, reasons, "
+           "series differ in whom they let in, so the figures do not compare (own: on a scale of "
+           "the study's own). Intervals, reasons, "
            "costs "
            "and sources with --json or --compare A,B. Whether to transfer at all, and by when, is "
            "answered by plan.",
            kTerminalWidth)) {
     out += line + '\n';
   }
+  return out;
+}
+
+}  // namespace
+
+std::string transfer_text(const TransferAnswer& answer, const CommonOptions& options, Side side,
+                          bool with_unpublished) {
+  std::string out = heading("transfers", options, side);
+  out += combination_text(answer) + '\n';
+  for (const transfer::TransferGroup& group : answer.groups) out += group_text(group) + '\n';
+  if (answer.groups.empty()) out += "No published transfer restores what this case has lost.\n\n";
+  if (!answer.groups.empty()) out += note_text();
   out += rejected_text(answer);
+  if (with_unpublished) out += '\n' + unpublished_text(answer);
   out += warnings_text(answer.warnings);
   return out + '\n' + footer();
 }

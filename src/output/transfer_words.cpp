@@ -5,20 +5,6 @@
 
 namespace endplate::cli {
 
-std::string_view state_words(transfer::ReachState state) {
-  switch (state) {
-    case transfer::ReachState::reaches:
-      return "reaches";
-    case transfer::ReachState::with_graft:
-      return "with graft";
-    case transfer::ReachState::does_not_reach:
-      return "does not reach";
-    case transfer::ReachState::not_computable:
-      break;
-  }
-  return "not computable";
-}
-
 std::string left_out_words(const transfer::LeftOut& left) {
   const std::string beside =
       left.beside.empty() ? "" : fmt::format(" (beside {})", fmt::join(left.beside, ", "));

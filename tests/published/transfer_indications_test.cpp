@@ -56,10 +56,15 @@ TEST_CASE("musculocutaneous: the fascicles come first", "[transfer]") {
 }
 
 TEST_CASE("high ulnar: anterior interosseous to the deep branch comes first", "[transfer]") {
-  const auto judgement = judged(pattern(kHighUlnar, "P34"));
+  Arm arm = pattern(kHighUlnar, "P34");
+  const auto judgement = judged(arm);
   check(judgement, {{"ain_to_deep_ulnar", kRinker},
-                    {"ain_sets_ulnar", "Baltzer 2016 (ledger row)"},
                     {"sens_3web_to_ulnar_digital", "Orlando 2025 (ledger row)"}});
+  // Into the side of the nerve where it is repaired, or may recover.
+  arm.more =
+      R"(, "operations": [{"state": "planned", "done": [{"procedure": "repair", "nerve": "ulnar nerve"}]}])";
+  check(judged(arm), {{"ain_sets_ulnar", "Baltzer 2016 (ledger row)"},
+                      {"ain_sets_with_repair", "Koriem 2020 (ledger row)"}});
 }
 
 TEST_CASE("high median: radial branches to pronator teres and anterior interosseous",

@@ -1,5 +1,7 @@
 // The transfer command from case file to both answers.
 #include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
@@ -118,6 +120,58 @@ TEST_CASE("the table of transfers fits a terminal and ends with the caution", "[
       CAPTURE(line);
       CHECK(line.size() <= 100);
     }
+  }
+}
+
+TEST_CASE("unpublished pairs stand apart, under a heading that says so", "[cli][transfer]") {
+  const auto plain = transfer("humeral-shaft-radial-palsy");
+  REQUIRE(plain.status == 0);
+  CHECK(plain.out.find("NOT PUBLISHED") == std::string::npos);
+  const auto ran = transfer("humeral-shaft-radial-palsy", {"--unpublished"});
+  REQUIRE(ran.status == 0);
+  const auto heading = ran.out.find("NOT PUBLISHED, geometry only");
+  REQUIRE(heading != std::string::npos);
+  CHECK(ran.out.find("Together") < heading);
+  CHECK(ran.out.find("no outcome exists") > heading);
+  std::istringstream lines(ran.out);
+  for (std::string line; std::getline(lines, line);) {
+    CAPTURE(line);
+    CHECK(line.size() <= 100);
+  }
+  // All donors near a musculocutaneous nerve strong.
+  std::string muscles = R"({"muscle": "BIC-S", "mrc": 0}, {"muscle": "BRA", "mrc": 0})";
+  for (const char* strong : {"PT", "FCR", "FCU", "PL", "FDS", "FDP-I", "FDP-M", "FDP-R", "FDP-L",
+                             "BR", "ECRL", "ECRB", "ECU", "SUP", "TRI-LH", "TRI-MH", "TRI-LAT"}) {
+    muscles += std::string(R"(, {"muscle": ")") + strong + R"(", "mrc": 5})";
+  }
+  const auto path = std::filesystem::temp_directory_path() / "endplate_unpublished.json";
+  std::ofstream(path) << R"({"endplate_case": 1, "limb": {"side": "right", "sex": "male"},
+    "injuries": [{"nerve": "musculocutaneous nerve", "mechanism": "closed traction",
+      "at": {"landmark": "coracoid process", "offset_mm": 60, "toward": "distal"},
+      "complete": true, "date": "2026-06-01"}],
+    "examination": {"date": "2026-08-01", "muscles": [)" +
+                             muscles + "]}}";
+  const auto json = endplate::test::run({"transfer", path.string(), "--today", "2026-11-29",
+                                         "--samples", "400", "--unpublished", "--json"});
+  std::filesystem::remove(path);
+  CAPTURE(json.err);
+  REQUIRE(json.status == 0);
+  const Json answer = Json::parse(json.out);
+  std::set<std::string> chosen;
+  for (const char* set : {"combination", "combination_if_shown"}) {
+    for (const Json& id : answer[set]) chosen.insert(id);
+  }
+  int unpublished = 0;
+  for (const Json& item : answer["candidates"]) {
+    if (item["published"] == true) continue;
+    ++unpublished;
+    CHECK(item["verdict"] == "marginal");
+    CHECK(item["published_result"].is_null());
+    CHECK_FALSE(chosen.contains(item["id"]));
+  }
+  CHECK(unpublished > 0);
+  for (const Json& item : answer_of("upper-trunk-injury")["candidates"]) {
+    CHECK(item["published"] == true);
   }
 }
 
