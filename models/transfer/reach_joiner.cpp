@@ -1,6 +1,7 @@
 #include "models/transfer/reach_joiner.hpp"
 
 #include <fmt/format.h>
+#include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <map>
@@ -150,11 +151,19 @@ Expected<JudgedTransfers> judge_with_reach(const Situation& now,
   Judgement judgement = judge(now, package, {joiner.days()});
   JudgedTransfers answer;
   answer.rejected = std::move(judgement.rejected);
+  std::vector<Candidate*> all;
+  for (Group& group : judgement.groups) {
+    for (Candidate& candidate : group.candidates) all.push_back(&candidate);
+  }
+  std::vector<std::optional<Expected<TransferCandidate>>> reached(all.size());
+  tbb::parallel_for(std::size_t{0}, all.size(),
+                    [&](std::size_t k) { reached[k] = joiner.join(std::move(*all[k])); });
+  std::size_t next = 0;
   for (Group& group : judgement.groups) {
     TransferGroup joined{group.function, group.region, group.priority, {}};
     std::map<std::string, TransferCandidate> by_id;
     for (Candidate& candidate : group.candidates) {
-      auto one = joiner.join(std::move(candidate));
+      Expected<TransferCandidate>& one = *reached[next++];
       if (!one) return std::unexpected(one.error());
       candidate = one->judged;
       by_id.emplace(candidate.id, std::move(*one));
