@@ -251,20 +251,16 @@ std::string footer() {
 
 std::string note_text() {
   std::string out;
-  for (const std::string& line : wrap(
-           "Reach: chance of meeting without a graft through the postoperative range (graft: one "
-           "would "
-           "be needed); a computed guide that agrees with 14 of 21 dissected figures, so measure "
-           "before you cut. Slack: spare length there, in the middle limb; negative is missing. "
-           "Axon: "
-           "months from the injury until axons reach the nearest muscle, if done today. Published: "
-           "the "
-           "series differ in whom they let in, so the figures do not compare (own: on a scale of "
-           "the study's own). Intervals, reasons, "
-           "costs "
-           "and sources with --json or --compare A,B. Whether to transfer at all, and by when, is "
-           "answered by plan.",
-           kTerminalWidth)) {
+  const std::string note = fmt::format(
+      "Reach: chance of meeting without a graft through the postoperative range (graft: one would "
+      "be needed); a computed guide that agrees with {} of {} dissected figures, so measure before "
+      "you cut. Slack: spare length there, in the middle limb; negative is missing. Axon: months "
+      "from the injury until axons reach the nearest muscle, if done today. Published: the series "
+      "differ in whom they let in, so the figures do not compare (own: on a scale of the study's "
+      "own). Intervals, reasons, costs and sources with --json or --compare A,B. Whether to "
+      "transfer at all, and by when, is answered by plan.",
+      transfer::kDissectedInside, transfer::kDissectedFigures);
+  for (const std::string& line : wrap(note, kTerminalWidth)) {
     out += line + '\n';
   }
   return out;
