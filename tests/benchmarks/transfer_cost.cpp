@@ -9,6 +9,7 @@
 #include <ctime>
 #include <fstream>
 #include <iostream>
+#include <random>
 #include <sstream>
 #include <vector>
 
@@ -64,6 +65,8 @@ std::vector<transfer::ReachQuestion> published_pairs(const evidence::DataPackage
       }
     }
   }
+  // Mixed, so that the first of them are like all: the table has kinds of transfers together.
+  std::ranges::shuffle(pairs, std::mt19937(1));
   return pairs;
 }
 
