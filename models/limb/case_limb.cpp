@@ -143,17 +143,25 @@ const std::vector<std::string>& CaseLimb::assumptions() const {
   return parts_->assumptions;
 }
 
-std::vector<Eigen::Vector3d> CaseLimb::path_mm(anatomy::NodeIndex nerve, double step_mm) const {
+std::optional<CaseLimb::OnCourse> CaseLimb::on_course(anatomy::NodeIndex nerve) const {
   const auto& stretch = parts_->layout.stretch(nerve);
-  if (!stretch || !stretch->follows) return {};
+  if (!stretch || !stretch->follows) return std::nullopt;
   const std::vector<Level>& levels = parts_->layout.levels();
-  const double from_mm = levels[stretch->from].arc_mm;
-  const double to_mm = levels[stretch->to].arc_mm;
-  const int steps = std::max(1, static_cast<int>(std::ceil((to_mm - from_mm) / step_mm)));
+  return OnCourse{stretch->course, levels[stretch->from].arc_mm, levels[stretch->to].arc_mm};
+}
+
+const std::vector<CaseLimbCourse>& CaseLimb::courses() const {
+  return parts_->layout.courses();
+}
+
+std::vector<Eigen::Vector3d> CaseLimb::path_mm(anatomy::NodeIndex nerve, double step_mm) const {
+  const auto on = on_course(nerve);
+  if (!on) return {};
+  const int steps = std::max(1, static_cast<int>(std::ceil((on->to_mm - on->from_mm) / step_mm)));
   std::vector<Eigen::Vector3d> path;
   for (int k = 0; k <= steps; ++k) {
-    path.push_back(parts_->layout.courses()[stretch->course].position_at(
-        std::lerp(from_mm, to_mm, static_cast<double>(k) / steps)));
+    path.push_back(courses()[on->course].position_at(
+        std::lerp(on->from_mm, on->to_mm, static_cast<double>(k) / steps)));
   }
   return path;
 }

@@ -3,6 +3,7 @@
 #include <Eigen/Core>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,7 @@
 
 namespace endplate::limb {
 
+class CaseLimbCourse;
 class LevelSpread;
 class LimbSize;
 struct FoundPoint;
@@ -54,6 +56,16 @@ class CaseLimb {
   // Where a nerve that has a course runs, from its beginning to its end in steps of at most
   // `step_mm`: on the mean right limb at rest, in the limb frame, mm. Empty for the others.
   std::vector<Eigen::Vector3d> path_mm(anatomy::NodeIndex nerve, double step_mm) const;
+  // The stretch of a course of the atlas that a nerve follows, mm along that course; nothing for a
+  // nerve without a course.
+  struct OnCourse {
+    std::size_t course = 0;
+    double from_mm = 0.0;
+    double to_mm = 0.0;
+  };
+  std::optional<OnCourse> on_course(anatomy::NodeIndex nerve) const;
+  // By course of the atlas, on the mean right limb at rest.
+  const std::vector<CaseLimbCourse>& courses() const;
   // Its size, with all that is known of it.
   const LimbSize& size() const;
   // Points of nerves that were found on the patient, where limbs of that size have them, and how

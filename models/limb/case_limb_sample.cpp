@@ -1,11 +1,9 @@
-#include <Random123/philox.h>
-
-#include <Random123/boxmuller.hpp>
 #include <algorithm>
 #include <cmath>
 
 #include "models/limb/case_limb.hpp"
 #include "models/limb/case_limb_parts.hpp"
+#include "models/limb/limb_normals.hpp"
 
 namespace endplate::limb {
 namespace {
@@ -14,35 +12,6 @@ namespace {
 constexpr std::uint64_t kStream = 0x726f757465730001;
 // Of points that were found on the patient.
 constexpr std::uint64_t kFoundStream = 0x726f757465730002;
-
-// Standard normal numbers of limb i, by their place in its sequence.
-class LimbNormals {
- public:
-  LimbNormals(std::uint64_t seed, std::uint64_t stream, int limb)
-      : key_{{seed, stream}}, limb_(limb) {}
-
-  double next() {
-    if (used_ == 4) {
-      const auto words = philox_({{static_cast<std::uint64_t>(limb_), block_++, 0, 0}}, key_);
-      const auto first = r123::boxmuller(words[0], words[1]);
-      const auto second = r123::boxmuller(words[2], words[3]);
-      normals_[0] = first.x;
-      normals_[1] = first.y;
-      normals_[2] = second.x;
-      normals_[3] = second.y;
-      used_ = 0;
-    }
-    return normals_[used_++];
-  }
-
- private:
-  r123::Philox4x64 philox_;
-  r123::Philox4x64::key_type key_;
-  int limb_;
-  std::uint64_t block_ = 0;
-  std::size_t used_ = 4;
-  double normals_[4] = {};
-};
 
 // Lengths of a limb against those of the mean one.
 Eigen::Vector3d ratio_of(const SegmentScale& limb, const SegmentScale& mean) {
