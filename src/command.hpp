@@ -54,6 +54,7 @@ void register_deficit(Registry&);
 void register_distance(Registry&);
 void register_evidence(Registry&);
 void register_followup(Registry&);
+void register_incision(Registry&);
 void register_limb(Registry&);
 void register_plan(Registry&);
 void register_recovery(Registry&);

@@ -81,6 +81,7 @@ int run_program(int argc, const char* const* argv, std::ostream& out, std::ostre
   register_deficit(registry);
   register_recovery(registry);
   register_followup(registry);
+  register_incision(registry);
   register_transfer(registry);
   register_plan(registry);
   register_evidence(registry);

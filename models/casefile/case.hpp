@@ -173,9 +173,24 @@ struct Operation {
   std::vector<Procedure> done;
 };
 
+enum class Aside { anterior, posterior, medial, lateral };
+
+// A mark on the skin: from a landmark along the limb, then across it.
+struct SkinMark {
+  AtLandmark at;
+  double aside_mm = 0.0;  // >= 0
+  std::optional<Aside> aside;
+  std::optional<Aside> surface;  // the side whose skin is meant; absent: the nearest
+};
+
+enum class CutKind { line, portal, pin, injection };
+
 struct Incision {
   std::string label;
-  std::vector<AtLandmark> points;
+  CutKind kind = CutKind::line;
+  std::vector<SkinMark> points;      // of anything but a line one
+  std::optional<SkinMark> aimed_at;  // of a track
+  std::optional<double> depth_mm;    // > 0
 };
 
 struct Case {

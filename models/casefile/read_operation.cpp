@@ -77,22 +77,4 @@ Operation read_operation(ObjectReader& object) {
   return operation;
 }
 
-std::optional<Incision> read_incision(ObjectReader& object) {
-  Incision incision;
-  incision.label = object.text("label").value_or("");
-  object.require("points", "List the points of the cut in their order.");
-  object.each_object("points", [&](ObjectReader& item) {
-    item.require("landmark", "Name the landmark from which the point is measured.");
-    const auto point = read_landmark(item);
-    item.finish();
-    if (point) incision.points.push_back(*point);
-  });
-  const nlohmann::json* points = object.take("points");
-  if (points != nullptr && points->is_array() && points->empty()) {
-    object.add("points", "the incision has no point", "Give at least one point.");
-  }
-  object.finish();
-  return incision;
-}
-
 }  // namespace endplate::casefile

@@ -19,6 +19,14 @@ inline constexpr std::array<Word<Side>, 2> kSides{{{"right", Side::right}, {"lef
 inline constexpr std::array<Word<Sex>, 2> kSexes{{{"female", Sex::female}, {"male", Sex::male}}};
 inline constexpr std::array<Word<Toward>, 2> kDirections{
     {{"proximal", Toward::proximal}, {"distal", Toward::distal}}};
+inline constexpr std::array<Word<Aside>, 4> kAsides{{{"anterior", Aside::anterior},
+                                                     {"posterior", Aside::posterior},
+                                                     {"medial", Aside::medial},
+                                                     {"lateral", Aside::lateral}}};
+inline constexpr std::array<Word<CutKind>, 4> kCutKinds{{{"line", CutKind::line},
+                                                         {"portal", CutKind::portal},
+                                                         {"pin", CutKind::pin},
+                                                         {"injection", CutKind::injection}}};
 inline constexpr std::array<Word<RootLevel>, 2> kRootLevels{
     {{"preganglionic", RootLevel::preganglionic}, {"postganglionic", RootLevel::postganglionic}}};
 
@@ -148,6 +156,12 @@ constexpr std::string_view to_string(Sex value) {
 }
 constexpr std::string_view to_string(Toward value) {
   return word_of(kDirections, value);
+}
+constexpr std::string_view to_string(Aside value) {
+  return word_of(kAsides, value);
+}
+constexpr std::string_view to_string(CutKind value) {
+  return word_of(kCutKinds, value);
 }
 constexpr std::string_view to_string(RootLevel value) {
   return word_of(kRootLevels, value);

@@ -3,17 +3,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace endplate::incision {
 namespace {
-
-constexpr std::array<std::pair<std::string_view, CutKind>, 4> kKinds{
-    {{"line", CutKind::line},
-     {"portal", CutKind::portal},
-     {"pin", CutKind::pin},
-     {"injection", CutKind::injection}}};
 
 Error at(Error error, const std::string& place) {
   for (Problem& problem : error.problems) problem.place = place + problem.place;
@@ -30,15 +23,6 @@ double depth_mm(const Theatre& theatre, const PlannedCut& planned, const SkinPla
 }
 
 }  // namespace
-
-std::string_view to_string(CutKind kind) {
-  return std::ranges::find(kKinds, kind, &std::pair<std::string_view, CutKind>::second)->first;
-}
-
-std::optional<CutKind> cut_kind_from(std::string_view word) {
-  const auto found = std::ranges::find(kKinds, word, &std::pair<std::string_view, CutKind>::first);
-  return found == kKinds.end() ? std::nullopt : std::optional(found->second);
-}
 
 Expected<Cut> lay_cut(const Theatre& theatre, const PlannedCut& planned) {
   if (planned.depth_mm && *planned.depth_mm <= 0.0) {

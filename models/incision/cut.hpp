@@ -4,7 +4,6 @@
 #include <Eigen/Core>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "geometry/line_samples.hpp"
@@ -14,10 +13,7 @@
 
 namespace endplate::incision {
 
-enum class CutKind { line, portal, pin, injection };
-
-std::string_view to_string(CutKind kind);
-std::optional<CutKind> cut_kind_from(std::string_view word);
+using casefile::CutKind;
 
 struct PlannedCut {
   std::string label;

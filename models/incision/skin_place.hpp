@@ -9,7 +9,7 @@
 
 namespace endplate::incision {
 
-enum class Aside { anterior, posterior, medial, lateral };
+using casefile::Aside;
 
 struct AtSkin {
   std::string landmark;   // standard term; empty where the place was picked

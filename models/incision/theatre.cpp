@@ -3,7 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
+#include <mutex>
+#include <optional>
 #include <utility>
 
 #include "geometry/nearest_surface.hpp"
@@ -77,7 +78,17 @@ struct Theatre::Parts {
   geometry::NearestSurface nearest_posed;
   geometry::SurfaceProbe probe;
   geometry::TriangleTree bones;
-  geometry::SurfaceDistance over_skin;
+  // Half a second to prepare, which a single track does not need.
+  mutable std::once_flag prepared{};
+  mutable std::optional<geometry::SurfaceDistance> lines{};
+
+  const geometry::SurfaceDistance& over_skin() const {
+    std::call_once(prepared, [&] {
+      // The skin has triangles and finite vertices for every limb.
+      lines = geometry::SurfaceDistance::prepare(skin, geometry::Sight::for_paths).value();
+    });
+    return *lines;
+  }
 };
 
 Expected<Theatre> Theatre::from(const evidence::DataPackage& package,
@@ -101,13 +112,11 @@ Expected<Theatre> Theatre::from(const evidence::DataPackage& package,
   geometry::NearestSurface nearest_posed(skin);
   geometry::SurfaceProbe probe(skin);
   geometry::TriangleTree bones(posed_bones(frames, *shapes, space));
-  // The skin has triangles and finite vertices for every limb.
-  auto over_skin = geometry::SurfaceDistance::prepare(skin, geometry::Sight::for_paths).value();
   Theatre theatre;
   theatre.parts_ = std::make_shared<const Parts>(Parts{
       std::move(*limb), std::move(*pose), frames, std::move(*landmarks), space, std::move(at_rest),
       std::move(skin), std::move(skin_at_rest), std::move(posed_skin), std::move(nearest_at_rest),
-      std::move(nearest_posed), std::move(probe), std::move(bones), std::move(over_skin)});
+      std::move(nearest_posed), std::move(probe), std::move(bones)});
   return theatre;
 }
 
@@ -198,7 +207,7 @@ Expected<SkinPlace> Theatre::place(const AtSkin& mark) const {
 
 Expected<std::vector<SkinPlace>> Theatre::line(const SkinPlace& from, const SkinPlace& to,
                                                double step_mm) const {
-  const auto path = parts_->over_skin.path(from.on_skin, to.on_skin);
+  const auto path = parts_->over_skin().path(from.on_skin, to.on_skin);
   // The skin is one piece.
   if (!path || path->points_mm.size() < 2) return std::vector<SkinPlace>{from};
   const auto& points = path->points_mm;

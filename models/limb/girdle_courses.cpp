@@ -39,7 +39,7 @@ GirdlePlace GirdleLine::at(double share) const {
                                             static_cast<std::ptrdiff_t>(along_mm_.size()) - 1);
   const auto to = static_cast<std::size_t>(k);
   return {points_[to - 1], points_[to],
-          (arc_mm - along_mm_[to - 1]) / (along_mm_[to] - along_mm_[to - 1])};
+          (arc_mm - along_mm_[to - 1]) / (along_mm_[to] - along_mm_[to - 1]), to - 1};
 }
 
 Expected<GirdleCourses> GirdleCourses::from(const evidence::DataPackage& package,

@@ -36,7 +36,8 @@ struct GirdlePlace {
   };
   End from;
   End to;
-  double share = 0.0;  // of the way; may exceed 1 beyond the nerve's end
+  double share = 0.0;     // of the way; may exceed 1 beyond the nerve's end
+  std::size_t index = 0;  // of the point that it lies behind
 
   Eigen::Vector3d neutral_mm() const;
   // `space`: of the same frames.

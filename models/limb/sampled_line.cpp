@@ -10,6 +10,7 @@
 #include "models/limb/case_limb_course.hpp"
 #include "models/limb/fit_summary.hpp"
 #include "models/limb/found_points.hpp"
+#include "models/limb/girdle_courses.hpp"
 #include "models/limb/level_spread.hpp"
 #include "models/limb/limb_normals.hpp"
 #include "models/limb/limb_size.hpp"
@@ -25,6 +26,7 @@ using Eigen::Vector3d;
 // Keeps these random numbers apart from those of other questions asked with the same seed.
 constexpr std::uint64_t kStream = 0x726f757465730003;
 constexpr std::uint64_t kFoundStream = 0x726f757465730004;
+constexpr std::uint64_t kGirdleStream = 0x726f757465740000;  // and the nerve's number
 
 // Shifts are drawn every so many mm of a course; between these they blend.
 constexpr double kKnot_mm = 20.0;
@@ -155,6 +157,37 @@ class Shifts {
   FoundPoints found_;
 };
 
+// A nerve round the shoulder girdle: its points are known to their sd_mm, in every direction.
+SampledLine girdle_line(NodeIndex nerve, const std::vector<GirdlePoint>& points,
+                        const SegmentFrames& frames, const PosedSpace& space, double step_mm,
+                        int count, std::uint64_t seed) {
+  const GirdleLine mean(points, frames);
+  const int steps = std::max(1, static_cast<int>(std::ceil(mean.length_mm() / step_mm)));
+  SampledLine line{nerve, {}, {}};
+  for (int k = 0; k <= steps; ++k) {
+    line.mean_mm.push_back(mean.at(static_cast<double>(k) / steps).posed_mm(space));
+  }
+  std::vector<Vector3d> shifts(points.size());
+  for (int i = 0; i < count; ++i) {
+    LimbNormals normals(seed, kGirdleStream + nerve, i);
+    for (std::size_t p = 0; p < points.size(); ++p) {
+      const double away_mm =
+          p == 0 ? 0.0 : (mean.points()[p].neutral_mm - mean.points()[p - 1].neutral_mm).norm();
+      const double rho = p == 0 ? 0.0 : level_correlation(0.0, away_mm);
+      const Vector3d own(normals.next(), normals.next(), normals.next());
+      const Vector3d before = p == 0 ? Vector3d::Zero() : shifts[p - 1];
+      shifts[p] = rho * before + std::sqrt(1.0 - rho * rho) * own;
+    }
+    for (int k = 0; k <= steps; ++k) {
+      GirdlePlace place = mean.at(static_cast<double>(k) / steps);
+      place.from.neutral_mm += points[place.index].sd_mm * shifts[place.index];
+      place.to.neutral_mm += points[place.index + 1].sd_mm * shifts[place.index + 1];
+      line.samples_mm.push_back(place.posed_mm(space));
+    }
+  }
+  return line;
+}
+
 }  // namespace
 
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
@@ -230,6 +263,18 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
                           place.axes * Vector3d(shift.along, shift.forward, shift.sideways));
       }
     }
+  });
+  const auto girdle = GirdleCourses::from(package, tree);
+  if (!girdle) return std::unexpected(girdle.error());
+  std::vector<NodeIndex> drawn;
+  for (NodeIndex node = 0; node < tree.size(); ++node) {
+    if (!girdle->points(node).empty() && !limb.on_course(node)) drawn.push_back(node);
+  }
+  const std::size_t first = result.size();
+  result.resize(first + drawn.size());
+  tbb::parallel_for(std::size_t{0}, drawn.size(), [&](std::size_t n) {
+    result[first + n] =
+        girdle_line(drawn[n], girdle->points(drawn[n]), frames, space, step_mm, count, seed);
   });
   return result;
 }

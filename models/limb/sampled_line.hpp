@@ -33,8 +33,9 @@ struct SampledLine {
   std::vector<Eigen::Vector3d> samples_mm;  // the places of the first limb, of the second, ...
 };
 
-// Every nerve with a course, in the order of the tree, in steps of at most `step_mm`. Limb i
-// depends on the seed and i alone. `pose`: for the frames of the mean limb.
+// Every nerve with a course, in the order of the tree, then those drawn round the shoulder girdle
+// (girdle_courses.hpp), whose points are as uncertain as their table says; in steps of at most
+// `step_mm`. Limb i depends on the seed and i alone. `pose`: for the frames of the mean limb.
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
                                                 const anatomy::NerveTree& tree,
                                                 const CaseLimb& limb, const CasePose& pose,

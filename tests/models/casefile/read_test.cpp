@@ -116,7 +116,7 @@ TEST_CASE("every key of the format arrives in the case under its standard name",
   CHECK(c.operations[0].done[0].cables == 3);
   CHECK(c.unavailable == std::vector<std::string>{"PL", "sural nerve"});
   CHECK(c.priorities == std::vector<std::string>{"elbow flexion"});
-  CHECK(c.incisions[0].points[0].landmark == "olecranon tip");
+  CHECK(c.incisions[0].points[0].at.landmark == "olecranon tip");
 }
 
 TEST_CASE("what is known of the limb's size arrives in the case", "[casefile]") {
