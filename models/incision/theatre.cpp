@@ -113,7 +113,7 @@ Expected<Theatre> Theatre::from(const evidence::DataPackage& package,
   geometry::SurfaceProbe probe(skin);
   geometry::TriangleTree bones(posed_bones(frames, *shapes, space));
   Theatre theatre;
-  theatre.parts_ = std::make_shared<const Parts>(Parts{
+  theatre.parts_ = std::shared_ptr<const Parts>(new Parts{
       std::move(*limb), std::move(*pose), frames, std::move(*landmarks), space, std::move(at_rest),
       std::move(skin), std::move(skin_at_rest), std::move(posed_skin), std::move(nearest_at_rest),
       std::move(nearest_posed), std::move(probe), std::move(bones)});

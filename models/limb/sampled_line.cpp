@@ -174,7 +174,8 @@ SampledLine girdle_line(NodeIndex nerve, const std::vector<GirdlePoint>& points,
       const double away_mm =
           p == 0 ? 0.0 : (mean.points()[p].neutral_mm - mean.points()[p - 1].neutral_mm).norm();
       const double rho = p == 0 ? 0.0 : level_correlation(0.0, away_mm);
-      const Vector3d own(normals.next(), normals.next(), normals.next());
+      Vector3d own(normals.next(), normals.next(), normals.next());
+      if (frames.side() == Side::left) own.z() = -own.z();
       const Vector3d before = p == 0 ? Vector3d::Zero() : shifts[p - 1];
       shifts[p] = rho * before + std::sqrt(1.0 - rho * rho) * own;
     }
@@ -268,7 +269,11 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
   if (!girdle) return std::unexpected(girdle.error());
   std::vector<NodeIndex> drawn;
   for (NodeIndex node = 0; node < tree.size(); ++node) {
-    if (!girdle->points(node).empty() && !limb.on_course(node)) drawn.push_back(node);
+    const auto& points = girdle->points(node);
+    // The wall of the chest is no part of the limb, though the arm hangs beside it.
+    const bool on_chest = std::ranges::all_of(
+        points, [](const GirdlePoint& point) { return point.bone == Bone::thorax; });
+    if (!on_chest && !limb.on_course(node)) drawn.push_back(node);
   }
   const std::size_t first = result.size();
   result.resize(first + drawn.size());

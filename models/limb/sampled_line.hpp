@@ -34,8 +34,9 @@ struct SampledLine {
 };
 
 // Every nerve with a course, in the order of the tree, then those drawn round the shoulder girdle
-// (girdle_courses.hpp), whose points are as uncertain as their table says; in steps of at most
-// `step_mm`. Limb i depends on the seed and i alone. `pose`: for the frames of the mean limb.
+// (girdle_courses.hpp) but for those of the chest wall, whose points are as uncertain as their
+// table says; in steps of at most `step_mm`. Limb i depends on the seed and i alone. `pose`: for
+// the frames of the mean limb.
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
                                                 const anatomy::NerveTree& tree,
                                                 const CaseLimb& limb, const CasePose& pose,

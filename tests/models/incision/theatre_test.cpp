@@ -74,7 +74,9 @@ TEST_CASE("a mark moves with the skin when the elbow bends", "[incision]") {
 TEST_CASE("a landmark without a place, a cut without points and a depth of nothing are refused",
           "[incision]") {
   const Theatre theatre = theatre_of({});
-  const auto nowhere = theatre.place(AtSkin{"mastoid process, tip"});
+  AtSkin neck;
+  neck.landmark = "mastoid process, tip";
+  const auto nowhere = theatre.place(neck);
   REQUIRE_FALSE(nowhere);
   CHECK(nowhere.error().fault == Fault::outside_model);
   const auto one = lay_cut(theatre, cut_of(CutKind::line, "pisiform"));
