@@ -1,0 +1,61 @@
+#pragma once
+// The published distances of approaches.csv as fits of the courses predict them: the full fit, and
+// for a study that entered it the fit without that study.
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "models/calibration/cross_validation.hpp"
+#include "models/evidence/scale_curve.hpp"
+#include "models/incision/approach_measures.hpp"
+#include "models/incision/approach_rules.hpp"
+
+namespace endplate::calibration {
+
+// What a fit says of limbs.
+struct FittedLimb {
+  limb::Atlas atlas;
+  double inflation = 1.0;
+  evidence::ScaleCurve between_studies;
+  evidence::ScaleCurve between_limbs;
+  std::map<std::string, double> measure_sd_mm;  // of the mean limb, of each measure it observed
+  std::map<std::string, double> point_sd_mm;    // of each point that a measure holds
+};
+
+// The shipped fit.
+Expected<FittedLimb> shipped_fit(const evidence::DataPackage& package);
+
+// That of fit_without().
+FittedLimb fitted_limb(const limb::Atlas& unfitted, const LeftOutFit& fit);
+
+// For one limb of a population like the studied ones, as models/limb/distance.hpp has it for what
+// no study measured: the error that fits make on studies that they did not see, the spread between
+// limbs and, where the fit observed no such measure, how far the landmark may stand from its place.
+// Nothing for a track, and where the fit holds the point no more or the crossing is not there.
+std::optional<incision::LimbDistance> predicted(const incision::ApproachMeasure& measure,
+                                                const FittedLimb& fit,
+                                                const limb::LimbJoints& joints,
+                                                const limb::BodyEnvelope& envelope);
+
+struct ApproachPrediction {
+  std::optional<incision::LimbDistance> full;
+  // By the fit without its study; the same as `full` where the study did not enter the fit.
+  std::optional<incision::LimbDistance> without;
+};
+
+inline constexpr int kApproachLimbs = 1000;
+inline constexpr std::uint64_t kApproachSeed = 1;
+
+// Of the shipped fit, tracks included, by measure; `without` only of studies outside the fit.
+Expected<std::vector<ApproachPrediction>> predict_with_shipped_fit(
+    const evidence::DataPackage& package, const std::vector<incision::ApproachMeasure>& measures);
+
+// Fills in the rest with one refit a study, in parallel. `start` as for leave_one_study_out().
+std::optional<Error> predict_without_studies(const evidence::DataPackage& package,
+                                             const limb::Atlas& unfitted, const FitState& start,
+                                             const std::vector<incision::ApproachMeasure>& measures,
+                                             std::vector<ApproachPrediction>& predictions);
+
+}  // namespace endplate::calibration
