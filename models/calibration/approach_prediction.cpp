@@ -17,8 +17,8 @@ Expected<FittedLimb> shipped_fit(const evidence::DataPackage& package) {
   auto atlas = limb::Atlas::fitted(package);
   if (!atlas) return std::unexpected(atlas.error());
   const auto summary = limb::FitSummary::from(package);
-  FittedLimb fit{std::move(*atlas), summary.inflation,   summary.between_studies,
-                 summary.between_limbs, {}, {}};
+  FittedLimb fit{
+      std::move(*atlas), summary.inflation, summary.between_studies, summary.between_limbs, {}, {}};
   for (const auto& [id, measure] : summary.measures) fit.measure_sd_mm[id] = measure.model_sd_mm;
   for (const auto& [id, sd_mm] : summary.knot_sd_mm) fit.point_sd_mm[id] = sd_mm;
   return fit;
@@ -50,8 +50,7 @@ std::optional<LimbDistance> predicted(const ApproachMeasure& m, const FittedLimb
   double model_sd_mm = 0.0;
   for (const auto& point : {m.measure.point, m.measure.other}) {
     if (!point) continue;
-    const auto held = fit.point_sd_mm.find(
-        fit.atlas.courses()[m.measure.course].points[*point].id);
+    const auto held = fit.point_sd_mm.find(fit.atlas.courses()[m.measure.course].points[*point].id);
     if (held == fit.point_sd_mm.end()) return std::nullopt;
     model_sd_mm = std::hypot(model_sd_mm, held->second);
   }
@@ -65,10 +64,9 @@ std::optional<LimbDistance> predicted(const ApproachMeasure& m, const FittedLimb
   const auto taken = incision::taken_mm(m, fit.atlas, joints, envelope);
   if (!taken) return std::nullopt;
   const double size_mm = std::abs(*taken);
-  const double error_mm =
-      fit.inflation * std::hypot(model_sd_mm, fit.between_studies.at(size_mm));
-  return LimbDistance::normal(
-      *taken, std::hypot(error_mm, landmark_sd_mm, fit.between_limbs.at(size_mm)));
+  const double error_mm = fit.inflation * std::hypot(model_sd_mm, fit.between_studies.at(size_mm));
+  return LimbDistance::normal(*taken,
+                              std::hypot(error_mm, landmark_sd_mm, fit.between_limbs.at(size_mm)));
 }
 
 Expected<std::vector<ApproachPrediction>> predict_with_shipped_fit(
@@ -126,6 +124,57 @@ std::optional<Error> predict_without_studies(const evidence::DataPackage& packag
     if (error) return error;
   }
   return std::nullopt;
+}
+
+std::vector<ApproachPrediction> shipped_predictions(const evidence::DataPackage& package,
+                                                    const std::vector<ApproachMeasure>& measures) {
+  std::map<std::string, ApproachPrediction, std::less<>> by_row;
+  for (const evidence::Row row : package.table("approach_predicted")) {
+    ApproachPrediction& p = by_row[std::string(row.text("row"))];
+    p.full = LimbDistance{
+        *row.number("full_mm"), 0.0, *row.number("full_low_mm"), *row.number("full_high_mm"), {}};
+    if (const auto mean_mm = row.number("without_mm")) {
+      p.without = LimbDistance{*mean_mm,
+                               *row.number("without_sd_mm"),
+                               *row.number("without_low_mm"),
+                               *row.number("without_high_mm"),
+                               {}};
+    }
+  }
+  std::vector<ApproachPrediction> predictions;
+  for (const ApproachMeasure& m : measures) predictions.push_back(by_row[m.published.row]);
+  return predictions;
+}
+
+std::optional<bool> within_printed(const ApproachMeasure& m,
+                                   const std::optional<LimbDistance>& limb) {
+  return limb ? m.published.holds(limb->mean_mm) : std::nullopt;
+}
+
+std::optional<bool> mean_covered(const ApproachMeasure& m,
+                                 const std::optional<LimbDistance>& limb) {
+  if (!limb || !m.published.mean_mm) return std::nullopt;
+  return limb->low_mm <= *m.published.mean_mm && *m.published.mean_mm <= limb->high_mm;
+}
+
+ApproachShares approach_shares(const std::vector<ApproachMeasure>& measures,
+                               const std::vector<ApproachPrediction>& predictions, bool full) {
+  ApproachShares s;
+  s.expressed = measures.size();
+  for (std::size_t i = 0; i < measures.size(); ++i) {
+    const auto& limb = full ? predictions[i].full : predictions[i].without;
+    if (!limb) continue;
+    ++s.predicted;
+    if (const auto holds = within_printed(measures[i], limb)) {
+      ++s.scored;
+      s.within += *holds ? 1 : 0;
+    }
+    if (const auto covered = mean_covered(measures[i], limb)) {
+      ++s.with_mean;
+      s.covered += *covered ? 1 : 0;
+    }
+  }
+  return s;
 }
 
 }  // namespace endplate::calibration

@@ -58,4 +58,30 @@ std::optional<Error> predict_without_studies(const evidence::DataPackage& packag
                                              const std::vector<incision::ApproachMeasure>& measures,
                                              std::vector<ApproachPrediction>& predictions);
 
+// As approach_predicted.csv has them: intervals, and of tracks no samples.
+std::vector<ApproachPrediction> shipped_predictions(
+    const evidence::DataPackage& package, const std::vector<incision::ApproachMeasure>& measures);
+
+// Whether a prediction meets its row: by Published::holds, and whether the printed mean lies in the
+// 90 % interval. Nothing where there is no prediction or nothing to meet.
+std::optional<bool> within_printed(const incision::ApproachMeasure& measure,
+                                   const std::optional<incision::LimbDistance>& limb);
+std::optional<bool> mean_covered(const incision::ApproachMeasure& measure,
+                                 const std::optional<incision::LimbDistance>& limb);
+
+// How many of the published distances the limb meets.
+struct ApproachShares {
+  std::size_t expressed = 0;
+  std::size_t predicted = 0;  // by a fit without their study
+  std::size_t scored = 0;     // of these, with a printed deviation or range
+  std::size_t within = 0;
+  std::size_t with_mean = 0;
+  std::size_t covered = 0;  // mean in the 90 % interval for one limb
+};
+
+// By the fit without the study, or by the full fit.
+ApproachShares approach_shares(const std::vector<incision::ApproachMeasure>& measures,
+                               const std::vector<calibration::ApproachPrediction>& predictions,
+                               bool full);
+
 }  // namespace endplate::calibration

@@ -110,8 +110,7 @@ Expected<LeftOutFit> fit_without(const limb::Atlas& atlas,
                                  const evidence::Table& landmark_distances, const FitState& start,
                                  const std::string& study) {
   LeftOutFit result;
-  result.spread =
-      evidence::SpreadModel::estimate(evidence::quantities(landmark_distances), study);
+  result.spread = evidence::SpreadModel::estimate(evidence::quantities(landmark_distances), study);
   result.rest = without(observations(atlas, landmark_distances, result.spread), study);
   const FitOptions options{result.spread.between_studies(),
                            result.spread.study_intraclass_correlation()};

@@ -42,7 +42,8 @@ struct CrossValidation {
   std::size_t not_predicted = 0;  // observations whose point nothing else holds
 };
 
-// A fit of everything without one study: neither its rows nor its share in the spread of the tables.
+// A fit of everything without one study: neither its rows nor its share in the spread of the
+// tables.
 struct LeftOutFit {
   std::vector<Observation> rest;
   evidence::SpreadModel spread;

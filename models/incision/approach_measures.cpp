@@ -46,8 +46,7 @@ Published published_of(const evidence::Row& row) {
 
 class Reader {
  public:
-  Reader(const evidence::DataPackage& package, const limb::Atlas& atlas,
-         const ApproachPlans& plans)
+  Reader(const evidence::DataPackage& package, const limb::Atlas& atlas, const ApproachPlans& plans)
       : atlas_(atlas), plans_(plans) {
     for (const evidence::Row row : package.table("approaches")) {
       ledger_.emplace(std::string(row.text("id")), published_of(row));
@@ -61,8 +60,8 @@ class Reader {
     m.arm_scale = row.number("arm_scale").value_or(1.0);
     m.median = row.text("figure") == "median";
     m.fit_study = row.text("fit_study");
-    m.provenance = evidence::provenance_from(row.text("provenance"))
-                       .value_or(evidence::Provenance::assumed);
+    m.provenance =
+        evidence::provenance_from(row.text("provenance")).value_or(evidence::Provenance::assumed);
     m.reason = row.text("reason");
     m.from_landmark_mm = offset_of(row);
     m.nerves = row.list("nerves");
@@ -102,8 +101,7 @@ class Reader {
   }
 
   bool own_measure(const evidence::Row& row, limb::NerveMeasure& measure) {
-    const auto course =
-        std::ranges::find(atlas_.courses(), row.text("course"), &limb::Course::id);
+    const auto course = std::ranges::find(atlas_.courses(), row.text("course"), &limb::Course::id);
     const auto definition = limb::definition_from(row.text("definition"));
     const auto axis = limb::segment_from(row.text("axis"));
     if (course == atlas_.courses().end() || !definition || !axis) {
@@ -162,8 +160,7 @@ Expected<std::vector<ApproachMeasure>> approach_measures(const evidence::DataPac
 }
 
 std::optional<double> taken_mm(const ApproachMeasure& m, const limb::Atlas& atlas,
-                               const limb::LimbJoints& joints,
-                               const limb::BodyEnvelope& envelope) {
+                               const limb::LimbJoints& joints, const limb::BodyEnvelope& envelope) {
   limb::SegmentScale scale;
   scale.arm = m.arm_scale;
   const limb::SegmentFrames frames(scale);
@@ -171,8 +168,8 @@ std::optional<double> taken_mm(const ApproachMeasure& m, const limb::Atlas& atla
   for (std::size_t c = 0; c < atlas.courses().size(); ++c) {
     curves.push_back(atlas.curve(c, frames));
   }
-  const limb::MovedLimb moved(atlas, curves, frames, joints, envelope,
-                              limb::pose_from(m.pose_deg), std::nullopt);
+  const limb::MovedLimb moved(atlas, curves, frames, joints, envelope, limb::pose_from(m.pose_deg),
+                              std::nullopt);
   const limb::MeasureGeometry rest = atlas.geometry_of(m.measure, frames);
   std::optional<double> taken;
   if (m.from_landmark_mm.isZero()) {
@@ -211,9 +208,8 @@ Expected<std::vector<std::vector<double>>> track_samples_mm(
     limb.pose_deg = pose_deg;
     const auto theatre = Theatre::from(package, tree, limb);
     if (!theatre) return std::unexpected(theatre.error());
-    const auto lines =
-        limb::sample_lines(package, tree, theatre->limb(), theatre->pose(), {}, theatre->side(),
-                           kLineStep_mm, count, seed);
+    const auto lines = limb::sample_lines(package, tree, theatre->limb(), theatre->pose(), {},
+                                          theatre->side(), kLineStep_mm, count, seed);
     if (!lines) return std::unexpected(lines.error());
     for (const std::size_t i : of_pose) {
       const auto cut = lay_cut(*theatre, measures[i].track->cut);

@@ -80,8 +80,8 @@ Expected<ApproachPlans> ApproachPlans::from(const evidence::DataPackage& package
     plan.cut.depth_mm = row.number("depth_mm");
     plan.pose_deg = std::move(*pose);
     plan.surface = row.text("surface");
-    plan.provenance = evidence::provenance_from(row.text("provenance"))
-                          .value_or(evidence::Provenance::assumed);
+    plan.provenance =
+        evidence::provenance_from(row.text("provenance")).value_or(evidence::Provenance::assumed);
     plan.reason = row.text("reason");
     plan.rows = row.list("rows");
     index_of.emplace(plan.cut.label, all.plans_.size());

@@ -60,8 +60,8 @@ double LimbDistance::chance(std::optional<double> from_mm, std::optional<double>
   const double from = from_mm.value_or(-std::numeric_limits<double>::infinity());
   const double to = to_mm.value_or(std::numeric_limits<double>::infinity());
   if (!samples_mm.empty()) {
-    const auto count = std::ranges::count_if(
-        samples_mm, [&](double mm) { return from <= mm && mm <= to; });
+    const auto count =
+        std::ranges::count_if(samples_mm, [&](double mm) { return from <= mm && mm <= to; });
     return static_cast<double>(count) / static_cast<double>(samples_mm.size());
   }
   const boost::math::normal limbs(mean_mm, sd_mm);

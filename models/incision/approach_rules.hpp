@@ -40,9 +40,9 @@ struct ApproachRule {
 Expected<std::vector<ApproachRule>> approach_rules(const evidence::DataPackage& package);
 
 // The criteria, fixed before any rule was judged.
-inline constexpr double kRareLimb = 0.05;    // beyond and before: at most so many limbs break it
-inline constexpr double kCommonLimb = 0.5;   // band: at least so many limbs lie in it
-inline constexpr double kSeenLimb = 0.05;    // possible: more limbs than this
+inline constexpr double kRareLimb = 0.05;   // beyond and before: at most so many limbs break it
+inline constexpr double kCommonLimb = 0.5;  // band: at least so many limbs lie in it
+inline constexpr double kSeenLimb = 0.05;   // possible: more limbs than this
 
 struct RuleVerdict {
   // beyond, before: the chance that a limb breaks the rule; band, possible: that it lies within;

@@ -7,7 +7,11 @@
 namespace endplate::calibrate {
 namespace {
 
+using calibration::approach_shares;
 using calibration::ApproachPrediction;
+using calibration::ApproachShares;
+using calibration::mean_covered;
+using calibration::within_printed;
 using incision::ApproachMeasure;
 using incision::ApproachRule;
 using incision::LimbDistance;
@@ -18,13 +22,9 @@ std::string number(const std::optional<double>& value, int digits = 1) {
 }
 
 std::string share(std::size_t part, std::size_t whole) {
-  return fmt::format("{} of {} ({:.0f} %)", part, whole,
-                     whole == 0 ? 0.0 : 100.0 * static_cast<double>(part) /
-                                            static_cast<double>(whole));
-}
-
-bool covers(const LimbDistance& limb, double mm) {
-  return limb.low_mm <= mm && mm <= limb.high_mm;
+  return fmt::format(
+      "{} of {} ({:.0f} %)", part, whole,
+      whole == 0 ? 0.0 : 100.0 * static_cast<double>(part) / static_cast<double>(whole));
 }
 
 std::string interval(const std::optional<LimbDistance>& limb) {
@@ -69,16 +69,6 @@ std::string printed(const incision::Published& p) {
   return text;
 }
 
-std::optional<bool> mean_covered(const ApproachMeasure& m,
-                                 const std::optional<LimbDistance>& limb) {
-  if (!limb || !m.published.mean_mm) return std::nullopt;
-  return covers(*limb, *m.published.mean_mm);
-}
-
-std::optional<bool> within(const ApproachMeasure& m, const std::optional<LimbDistance>& limb) {
-  return limb ? m.published.holds(limb->mean_mm) : std::nullopt;
-}
-
 std::string_view criterion(RuleCheck check) {
   switch (check) {
     case RuleCheck::beyond:
@@ -117,7 +107,8 @@ void add_rows(std::string& out, const std::vector<ApproachMeasure>& measures,
               const std::vector<ApproachPrediction>& predictions) {
   out +=
       "\n## Every row\n"
-      "| row | study | nerve distance taken as | pose | published, mm | without the study, mm | 90 % "
+      "| row | study | nerve distance taken as | pose | published, mm | without the study, mm | 90 "
+      "% "
       "of limbs, mm | full fit, mm | 90 % of limbs, mm | within | covered | in the fit |\n"
       "| --- | --- | --- | --- | --- | ---: | --- | ---: | --- | --- | --- | --- |\n";
   for (std::size_t i = 0; i < measures.size(); ++i) {
@@ -127,7 +118,7 @@ void add_rows(std::string& out, const std::vector<ApproachMeasure>& measures,
                        m.published.row, m.published.study, taken_as(m), pose_of(m),
                        printed(m.published), m.median ? " median" : "", mean_of(p.without),
                        interval(p.without), mean_of(p.full), interval(p.full),
-                       verdict(within(m, p.without)), verdict(mean_covered(m, p.without)),
+                       verdict(within_printed(m, p.without)), verdict(mean_covered(m, p.without)),
                        m.fit_study.empty() ? "no" : "yes");
   }
 }
@@ -144,12 +135,12 @@ void add_misses(std::string& out, const evidence::DataPackage& package,
       "| row | published, mm | without the study, mm | full fit, mm | missed | why |\n"
       "| --- | --- | ---: | ---: | --- | --- |\n";
   for (std::size_t i = 0; i < measures.size(); ++i) {
-    const auto in_spread = within(measures[i], predictions[i].without);
+    const auto in_spread = within_printed(measures[i], predictions[i].without);
     const auto in_limbs = mean_covered(measures[i], predictions[i].without);
     if (in_spread.value_or(true) && in_limbs.value_or(true)) continue;
     const std::string what = !in_limbs.value_or(true) && !in_spread.value_or(true) ? "both"
-                             : !in_limbs.value_or(true)                           ? "covered"
-                                                                                  : "within";
+                             : !in_limbs.value_or(true)                            ? "covered"
+                                                                                   : "within";
     const auto found = why.find(measures[i].published.row);
     out += fmt::format("| {} | {} | {} | {} | {} | {} |\n", measures[i].published.row,
                        printed(measures[i].published), mean_of(predictions[i].without),
@@ -232,26 +223,6 @@ std::string share_lines(std::string_view name, const ApproachShares& s) {
 
 }  // namespace
 
-ApproachShares approach_shares(const std::vector<ApproachMeasure>& measures,
-                               const std::vector<ApproachPrediction>& predictions, bool full) {
-  ApproachShares s;
-  s.expressed = measures.size();
-  for (std::size_t i = 0; i < measures.size(); ++i) {
-    const auto& limb = full ? predictions[i].full : predictions[i].without;
-    if (!limb) continue;
-    ++s.predicted;
-    if (const auto holds = within(measures[i], limb)) {
-      ++s.scored;
-      s.within += *holds ? 1 : 0;
-    }
-    if (const auto covered = mean_covered(measures[i], limb)) {
-      ++s.with_mean;
-      s.covered += *covered ? 1 : 0;
-    }
-  }
-  return s;
-}
-
 std::string approach_table(const std::vector<ApproachMeasure>& measures,
                            const std::vector<ApproachPrediction>& predictions) {
   std::string out =
@@ -263,8 +234,8 @@ std::string approach_table(const std::vector<ApproachMeasure>& measures,
     if (!full) continue;
     out += fmt::format("{},{:.2f},{:.2f},{:.2f},", measures[i].published.row, full->mean_mm,
                        full->low_mm, full->high_mm);
-    out += without ? fmt::format("{:.2f},{:.2f},{:.2f},{:.2f}\n", without->mean_mm,
-                                 without->low_mm, without->high_mm, without->sd_mm)
+    out += without ? fmt::format("{:.2f},{:.2f},{:.2f},{:.2f}\n", without->mean_mm, without->low_mm,
+                                 without->high_mm, without->sd_mm)
                    : ",,,\n";
   }
   return out;
@@ -312,7 +283,7 @@ std::string approach_page(const evidence::DataPackage& package,
   for (std::size_t i = 0; i < measures.size(); ++i) {
     const std::string& row = measures[i].published.row;
     auto& list = predictions[i].without ? no_score : not_predicted;
-    if (predictions[i].without && within(measures[i], predictions[i].without)) continue;
+    if (predictions[i].without && within_printed(measures[i], predictions[i].without)) continue;
     list += (list.empty() ? "" : ", ") + row;
   }
   out += fmt::format("\nWithout a score for within (no deviation, no range): {}.\n", no_score);

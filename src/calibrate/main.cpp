@@ -140,8 +140,8 @@ Expected<bool> run_approaches(const evidence::DataPackage& package, const limb::
   if (!rules) return std::unexpected(rules.error());
   auto predictions = calibration::predict_with_shipped_fit(package, *measures);
   if (!predictions) return std::unexpected(predictions.error());
-  if (const auto error = calibration::predict_without_studies(package, unfitted, start, *measures,
-                                                              *predictions)) {
+  if (const auto error =
+          calibration::predict_without_studies(package, unfitted, start, *measures, *predictions)) {
     return std::unexpected(*error);
   }
   const bool same = deliver(datasets / "approach_predicted.csv",
@@ -150,7 +150,7 @@ Expected<bool> run_approaches(const evidence::DataPackage& package, const limb::
     deliver(docs / "incision-rows.md",
             calibrate::approach_page(package, *measures, *predictions, *rules), false);
   }
-  const auto shares = calibrate::approach_shares(*measures, *predictions, false);
+  const auto shares = calibration::approach_shares(*measures, *predictions, false);
   std::cout << fmt::format(
       "{} distances at incisions predicted without their study: {} of {} within, {} of {} "
       "covered\n",

@@ -23,8 +23,8 @@ const std::vector<ApproachMeasure>& measures() {
 }
 
 const ApproachMeasure& measure(std::string_view row) {
-  return *std::ranges::find_if(
-      measures(), [&](const ApproachMeasure& m) { return m.published.row == row; });
+  return *std::ranges::find_if(measures(),
+                               [&](const ApproachMeasure& m) { return m.published.row == row; });
 }
 
 double taken(const ApproachMeasure& m) {
@@ -82,11 +82,10 @@ TEST_CASE("a row whose study is in the fit says under which name", "[incision]")
     INFO(row.text("id"));
     for (const evidence::Row other : limb::own_tables().table("landmark_distances")) {
       if (!in_fit.contains(other.text("id"))) continue;
-      const bool same =
-          row.text("study") == other.text("study") ||
-          (!row.text("url").empty() && row.text("url") == other.text("url")) ||
-          (!row.text("doi_or_pmid").empty() &&
-           plain(row.text("doi_or_pmid")) == plain(other.text("doi_or_pmid")));
+      const bool same = row.text("study") == other.text("study") ||
+                        (!row.text("url").empty() && row.text("url") == other.text("url")) ||
+                        (!row.text("doi_or_pmid").empty() &&
+                         plain(row.text("doi_or_pmid")) == plain(other.text("doi_or_pmid")));
       if (same) CHECK(m->fit_study == other.text("study"));
     }
     // Tracks are taken by the full fit alone.
