@@ -9,6 +9,7 @@
 #include "geometry/line_samples.hpp"
 #include "models/incision/cut.hpp"
 #include "models/incision/theatre.hpp"
+#include "models/limb/limb_normals.hpp"
 #include "models/limb/moved_limb.hpp"
 #include "models/limb/sampled_line.hpp"
 
@@ -18,6 +19,8 @@ namespace {
 using Eigen::Vector3d;
 
 constexpr double kLineStep_mm = 2.0;
+// Keeps these random numbers apart from those of other questions asked with the same seed.
+constexpr std::uint64_t kMarkStream = 0x6d61726b73000001;
 
 double toward(std::string_view word, double mm) {
   return word == "proximal" || word == "anterior" || word == "lateral" ? mm : -mm;
@@ -28,7 +31,8 @@ Vector3d offset_of(const evidence::Row& row) {
   offset.y() = toward(row.text("toward"), row.number("along_mm").value_or(0.0));
   const std::string_view aside = row.text("aside");
   const double mm = toward(aside, row.number("aside_mm").value_or(0.0));
-  if (aside == "anterior" || aside == "posterior") offset.x() = mm;
+  offset.x() = row.number("anterior_mm").value_or(0.0);
+  if (aside == "anterior" || aside == "posterior") offset.x() += mm;
   if (aside == "medial" || aside == "lateral") offset.z() = mm;
   return offset;
 }
@@ -199,6 +203,8 @@ Expected<std::vector<std::vector<double>>> track_samples_mm(
     const evidence::DataPackage& package, const anatomy::NerveTree& tree,
     const std::vector<ApproachMeasure>& measures, int count, std::uint64_t seed) {
   std::vector<std::vector<double>> result(measures.size());
+  const auto landmarks = limb::LandmarkSet::from(package);
+  if (!landmarks) return std::unexpected(landmarks.error());
   std::map<std::map<std::string, double>, std::vector<std::size_t>> by_pose;
   for (std::size_t i = 0; i < measures.size(); ++i) {
     if (measures[i].track) by_pose[measures[i].pose_deg].push_back(i);
@@ -224,7 +230,15 @@ Expected<std::vector<std::vector<double>>> track_samples_mm(
         geometry::LineSamples(line.mean_mm.size(), line.samples_mm)
             .nearest(cut->stations.front().track, best_mm2);
       }
-      for (const float v : best_mm2) result[i].push_back(std::sqrt(static_cast<double>(v)));
+      // The track goes with its landmark, whose place is uncertain: to the first order the shortest
+      // way grows or shrinks by as much of that as runs along it.
+      const auto* landmark = landmarks->find(measures[i].track->cut.marks.front().landmark);
+      const double landmark_sd_mm = landmark == nullptr ? 0.0 : landmark->sd_mm;
+      for (int k = 0; k < count; ++k) {
+        const double mm = std::sqrt(static_cast<double>(best_mm2[static_cast<std::size_t>(k)]));
+        const double shift = limb::LimbNormals(seed, kMarkStream, k).next();
+        result[i].push_back(std::abs(mm + landmark_sd_mm * shift));
+      }
     }
   }
   return result;

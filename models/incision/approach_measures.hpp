@@ -64,7 +64,8 @@ std::optional<double> taken_mm(const ApproachMeasure& measure, const limb::Atlas
                                const limb::LimbJoints& joints, const limb::BodyEnvelope& envelope);
 
 // Of those that are tracks: the distances in sampled limbs of the mean size, by measure; the
-// others' lists are empty. The limbs depend on the seed alone.
+// others' lists are empty. The landmark of the entry stands as far from its place as
+// limb_landmarks.csv says. The limbs depend on the seed alone.
 Expected<std::vector<std::vector<double>>> track_samples_mm(
     const evidence::DataPackage& package, const anatomy::NerveTree& tree,
     const std::vector<ApproachMeasure>& measures, int count, std::uint64_t seed);
