@@ -158,14 +158,38 @@ Expected<bool> run_approaches(const evidence::DataPackage& package, const limb::
   return same;
 }
 
+// Its page alone, from the shipped table and fit.
+std::optional<Error> write_approach_page(const evidence::DataPackage& package,
+                                         const std::filesystem::path& docs) {
+  const auto shipped = limb::Atlas::fitted(package);
+  if (!shipped) return shipped.error();
+  const auto measures = incision::approach_measures(package, *shipped);
+  if (!measures) return measures.error();
+  const auto rules = incision::approach_rules(package);
+  if (!rules) return rules.error();
+  auto predictions = calibration::predict_with_shipped_fit(package, *measures);
+  if (!predictions) return predictions.error();
+  const auto of_table = calibration::shipped_predictions(package, *measures);
+  for (std::size_t i = 0; i < measures->size(); ++i) {
+    if (!(*measures)[i].fit_study.empty()) (*predictions)[i].without = of_table[i].without;
+  }
+  deliver(docs / "incision-rows.md",
+          calibrate::approach_page(package, *measures, *predictions, *rules), false);
+  return std::nullopt;
+}
+
 int run(const std::filesystem::path& datasets, const std::filesystem::path& docs, bool validate,
-        bool approaches, bool check, bool recovery_only) {
+        bool approaches, bool approach_page_only, bool check, bool recovery_only) {
   const auto fail = [](const Error& error) {
     cli::print_error(error, std::cerr);
     return 1;
   };
   const auto package = evidence::DataPackage::read(datasets);
   if (!package) return fail(package.error());
+  if (approach_page_only) {
+    const auto error = write_approach_page(*package, docs);
+    return error ? fail(*error) : 0;
+  }
   const auto chances = run_recovery(*package, datasets, docs, check);
   if (!chances) return fail(chances.error());
   if (recovery_only) return *chances ? 0 : 1;
@@ -230,6 +254,7 @@ int main(int argc, char** argv) {
   std::filesystem::path docs = datasets.parent_path() / "docs";
   bool validate = false;
   bool approaches = false;
+  bool approach_page_only = false;
   bool check = false;
   bool recovery_only = false;
   app.add_option("--datasets", datasets, "folder of the tables, read and written");
@@ -237,8 +262,10 @@ int main(int argc, char** argv) {
   app.add_flag("--validate", validate, "also leave out each study (minutes)");
   app.add_flag("--approaches", approaches,
                "also predict each published distance at an incision without its study (minutes)");
+  app.add_flag("--approach-page", approach_page_only,
+               "write only the page of these distances, from their shipped table (seconds)");
   app.add_flag("--recovery", recovery_only, "fit the chances of recovery alone (seconds)");
   app.add_flag("--check", check, "write nothing; fail when a table differs from a fresh fit");
   CLI11_PARSE(app, argc, argv);
-  return run(datasets, docs, validate, approaches, check, recovery_only);
+  return run(datasets, docs, validate, approaches, approach_page_only, check, recovery_only);
 }

@@ -55,4 +55,26 @@ TEST_CASE("every missed distance at an incision is explained, and nothing else",
   }
 }
 
+// Goals: 80 % within and 85 % covered, over at least 60 rows. The second is reached. The first is
+// not: docs/incision-rows.md explains every miss; what is reached is held here.
+TEST_CASE("the limb meets the published distances at incisions as often as the page says",
+          "[incision]") {
+  const auto shipped = shipped_predictions(limb::own_tables(), measures());
+  const ApproachShares shares = approach_shares(measures(), shipped, false);
+  CHECK(shares.scored >= 60);
+  CHECK(100 * shares.within >= 60 * shares.scored);
+  CHECK(100 * shares.covered >= 85 * shares.with_mean);
+  // Studies that never entered a fit, alone.
+  std::vector<incision::ApproachMeasure> outside;
+  std::vector<ApproachPrediction> of_outside;
+  for (std::size_t i = 0; i < measures().size(); ++i) {
+    if (!measures()[i].fit_study.empty()) continue;
+    outside.push_back(measures()[i]);
+    of_outside.push_back(shipped[i]);
+  }
+  const ApproachShares fresh = approach_shares(outside, of_outside, false);
+  CHECK(fresh.predicted >= 60);
+  CHECK(100 * fresh.covered >= 85 * fresh.with_mean);
+}
+
 }  // namespace endplate::calibration
