@@ -106,6 +106,21 @@ double inflation_of(const FitResult& fit, const limb::Atlas& atlas,
   return errors[std::min(rank, errors.size()) - 1] / kZ90;
 }
 
+Expected<LeftOutFit> fit_without(const limb::Atlas& atlas,
+                                 const evidence::Table& landmark_distances, const FitState& start,
+                                 const std::string& study) {
+  LeftOutFit result;
+  result.spread = evidence::SpreadModel::estimate(evidence::quantities(landmark_distances), study);
+  result.rest = without(observations(atlas, landmark_distances, result.spread), study);
+  const FitOptions options{result.spread.between_studies(),
+                           result.spread.study_intraclass_correlation()};
+  auto refit = fit(atlas, result.rest, options, start);
+  if (!refit) return std::unexpected(refit.error());
+  result.fit = std::move(*refit);
+  result.inflation = inflation_of(result.fit, atlas, result.rest);
+  return result;
+}
+
 Expected<CrossValidation> leave_one_study_out(const limb::Atlas& atlas,
                                               const evidence::Table& landmark_distances,
                                               const FitState& start) {
@@ -125,16 +140,15 @@ Expected<CrossValidation> leave_one_study_out(const limb::Atlas& atlas,
   std::vector<Fold> folds(studies.size());
   tbb::parallel_for(std::size_t{0}, studies.size(), [&](std::size_t s) {
     Fold& fold = folds[s];
-    // Nothing of the study may enter: neither its rows nor its share in the spread of the tables.
-    const auto spread = evidence::SpreadModel::estimate(quantities, studies[s]);
-    const auto rest = without(observations(atlas, landmark_distances, spread), studies[s]);
-    const FitOptions options{spread.between_studies(), spread.study_intraclass_correlation()};
-    const auto refit = fit(atlas, rest, options, start);
-    if (!refit) {
-      fold.error = refit.error();
+    const auto left_out = fit_without(atlas, landmark_distances, start, studies[s]);
+    if (!left_out) {
+      fold.error = left_out.error();
       return;
     }
-    const double inflation = inflation_of(*refit, atlas, rest);
+    const std::vector<Observation>& rest = left_out->rest;
+    const evidence::SpreadModel& spread = left_out->spread;
+    const FitResult* refit = &left_out->fit;
+    const double inflation = left_out->inflation;
     const std::vector<Support> support = support_of(atlas, rest);
     for (const Observation& o : by_study.at(studies[s])) {
       if (support[o.measure] == Support::free_point || std::isnan(refit->predicted_mm[o.measure])) {

@@ -42,6 +42,18 @@ struct CrossValidation {
   std::size_t not_predicted = 0;  // observations whose point nothing else holds
 };
 
+// A fit of everything without one study: neither its rows nor its share in the spread of the
+// tables.
+struct LeftOutFit {
+  std::vector<Observation> rest;
+  evidence::SpreadModel spread;
+  FitResult fit;
+  double inflation = 1.0;
+};
+Expected<LeftOutFit> fit_without(const limb::Atlas& atlas,
+                                 const evidence::Table& landmark_distances, const FitState& start,
+                                 const std::string& study);
+
 // Refits once a study, in parallel; the result does not depend on the number of threads.
 Expected<CrossValidation> leave_one_study_out(const limb::Atlas& atlas,
                                               const evidence::Table& landmark_distances,

@@ -12,6 +12,7 @@
 #include <sstream>
 #include <string_view>
 
+#include "calibrate/approach_page.hpp"
 #include "calibrate/motion_page.hpp"
 #include "calibrate/pages.hpp"
 #include "calibrate/recovery_page.hpp"
@@ -125,14 +126,70 @@ Expected<bool> run_recovery(const evidence::DataPackage& package,
          100 * shares.covered <= 99 * shares.rows;
 }
 
+// The published distances at incisions, each by the fit without its study. Writes their table and
+// page; with `check` false when the table differs.
+Expected<bool> run_approaches(const evidence::DataPackage& package, const limb::Atlas& unfitted,
+                              const calibration::FitState& start,
+                              const std::filesystem::path& datasets,
+                              const std::filesystem::path& docs, bool check) {
+  const auto shipped = limb::Atlas::fitted(package);
+  if (!shipped) return std::unexpected(shipped.error());
+  const auto measures = incision::approach_measures(package, *shipped);
+  if (!measures) return std::unexpected(measures.error());
+  const auto rules = incision::approach_rules(package);
+  if (!rules) return std::unexpected(rules.error());
+  auto predictions = calibration::predict_with_shipped_fit(package, *measures);
+  if (!predictions) return std::unexpected(predictions.error());
+  if (const auto error =
+          calibration::predict_without_studies(package, unfitted, start, *measures, *predictions)) {
+    return std::unexpected(*error);
+  }
+  const bool same = deliver(datasets / "approach_predicted.csv",
+                            calibrate::approach_table(*measures, *predictions), check);
+  if (!check) {
+    deliver(docs / "incision-rows.md",
+            calibrate::approach_page(package, *measures, *predictions, *rules), false);
+  }
+  const auto shares = calibration::approach_shares(*measures, *predictions, false);
+  std::cout << fmt::format(
+      "{} distances at incisions predicted without their study: {} of {} within, {} of {} "
+      "covered\n",
+      shares.predicted, shares.within, shares.scored, shares.covered, shares.with_mean);
+  return same;
+}
+
+// Its page alone, from the shipped table and fit.
+std::optional<Error> write_approach_page(const evidence::DataPackage& package,
+                                         const std::filesystem::path& docs) {
+  const auto shipped = limb::Atlas::fitted(package);
+  if (!shipped) return shipped.error();
+  const auto measures = incision::approach_measures(package, *shipped);
+  if (!measures) return measures.error();
+  const auto rules = incision::approach_rules(package);
+  if (!rules) return rules.error();
+  auto predictions = calibration::predict_with_shipped_fit(package, *measures);
+  if (!predictions) return predictions.error();
+  const auto of_table = calibration::shipped_predictions(package, *measures);
+  for (std::size_t i = 0; i < measures->size(); ++i) {
+    if (!(*measures)[i].fit_study.empty()) (*predictions)[i].without = of_table[i].without;
+  }
+  deliver(docs / "incision-rows.md",
+          calibrate::approach_page(package, *measures, *predictions, *rules), false);
+  return std::nullopt;
+}
+
 int run(const std::filesystem::path& datasets, const std::filesystem::path& docs, bool validate,
-        bool check, bool recovery_only) {
+        bool approaches, bool approach_page_only, bool check, bool recovery_only) {
   const auto fail = [](const Error& error) {
     cli::print_error(error, std::cerr);
     return 1;
   };
   const auto package = evidence::DataPackage::read(datasets);
   if (!package) return fail(package.error());
+  if (approach_page_only) {
+    const auto error = write_approach_page(*package, docs);
+    return error ? fail(*error) : 0;
+  }
   const auto chances = run_recovery(*package, datasets, docs, check);
   if (!chances) return fail(chances.error());
   if (recovery_only) return *chances ? 0 : 1;
@@ -173,6 +230,11 @@ int run(const std::filesystem::path& datasets, const std::filesystem::path& docs
   std::cout << fmt::format(
       "{} quantities, {} tested: {} within one SD between limbs, {} within two; inflation {:.3f}\n",
       reproduced.size(), shares.count, shares.within_one, shares.within_two, inflation);
+  if (approaches) {
+    const auto kept = run_approaches(*package, *atlas, fit->state, datasets, docs, check);
+    if (!kept) return fail(kept.error());
+    same = *kept && same;
+  }
   if (validate) {
     const auto validation = calibration::leave_one_study_out(*atlas, distances, fit->state);
     if (!validation) return fail(validation.error());
@@ -191,13 +253,19 @@ int main(int argc, char** argv) {
   std::filesystem::path datasets = cli::default_datasets();
   std::filesystem::path docs = datasets.parent_path() / "docs";
   bool validate = false;
+  bool approaches = false;
+  bool approach_page_only = false;
   bool check = false;
   bool recovery_only = false;
   app.add_option("--datasets", datasets, "folder of the tables, read and written");
   app.add_option("--docs", docs, "folder of the pages, written");
   app.add_flag("--validate", validate, "also leave out each study (minutes)");
+  app.add_flag("--approaches", approaches,
+               "also predict each published distance at an incision without its study (minutes)");
+  app.add_flag("--approach-page", approach_page_only,
+               "write only the page of these distances, from their shipped table (seconds)");
   app.add_flag("--recovery", recovery_only, "fit the chances of recovery alone (seconds)");
   app.add_flag("--check", check, "write nothing; fail when a table differs from a fresh fit");
   CLI11_PARSE(app, argc, argv);
-  return run(datasets, docs, validate, check, recovery_only);
+  return run(datasets, docs, validate, approaches, approach_page_only, check, recovery_only);
 }
