@@ -8,8 +8,17 @@
 #include <ranges>
 #include <utility>
 
+#include "models/casefile/words.hpp"
+
 namespace endplate::incision {
 namespace {
+
+std::optional<CutKind> kind_from(std::string_view word) {
+  for (const auto& kind : casefile::kCutKinds) {
+    if (kind.text == word) return kind.value;
+  }
+  return std::nullopt;
+}
 
 std::optional<Aside> aside_from(std::string_view word) {
   constexpr std::array<std::pair<std::string_view, Aside>, 4> kWords{
@@ -64,7 +73,7 @@ Expected<ApproachPlans> ApproachPlans::from(const evidence::DataPackage& package
   for (const evidence::Row row : package.table("approach_plans")) {
     ApproachPlan plan;
     plan.cut.label = row.text("approach");
-    const auto kind = cut_kind_from(row.text("kind"));
+    const auto kind = kind_from(row.text("kind"));
     auto pose = pose_from_text(row.text("pose"));
     if (!kind) {
       problems.push_back(wrong("approach_plans", row, "kind", "no such kind",

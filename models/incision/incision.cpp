@@ -89,7 +89,11 @@ Expected<IncisionAnswer> answer_incision(const casefile::Case& patient, const Pl
       nearby(*theatre, *tree, *cut, *lines,
              size_ratios(theatre->limb().size(), options.samples, options.seed), options.nearby);
 
+  auto rules = rules_near(package, *theatre, *cut, options.approach);
+  if (!rules) return std::unexpected(rules.error());
+
   IncisionAnswer answer;
+  answer.rules = std::move(*rules);
   answer.label = planned.label;
   answer.side = theatre->side();
   if (!theatre->pose().pose.is_neutral()) answer.pose_deg = patient.limb.pose_deg;
@@ -111,6 +115,7 @@ Expected<IncisionAnswer> answer_incision(const casefile::Case& patient, const Pl
     sources.insert(rows.begin(), rows.end());
     answer.nerves.push_back({tree->node(nerve.nerve).name, std::move(nerve)});
   }
+  for (const QuotedRule& rule : answer.rules) sources.insert(rule.row);
   answer.first_skin_nerve = first_met(answer.nerves);
   answer.clear = std::move(near.clear);
   answer.along_chance = std::move(near.along_chance);

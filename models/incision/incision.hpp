@@ -13,6 +13,7 @@
 #include "models/evidence/data_package.hpp"
 #include "models/incision/cut.hpp"
 #include "models/incision/nearby.hpp"
+#include "models/incision/rules_near.hpp"
 
 namespace endplate::incision {
 
@@ -25,6 +26,7 @@ struct IncisionOptions {
   int samples = 1000;  // limbs, >= 2
   std::uint64_t seed = 1;
   NearbyOptions nearby;
+  std::string approach;  // the named one, whose rules apply; empty for a cut of one's own
 };
 
 struct NamedNearby {
@@ -50,6 +52,7 @@ struct IncisionAnswer {
   std::vector<ClearStretch> clear;
   std::vector<double> along_chance;  // by station: any nerve within `farther_than_mm`
   double farther_than_mm = 0.0;
+  std::vector<QuotedRule> rules;
   std::vector<std::string> assumptions;
   std::vector<std::string> warnings;
   std::vector<std::string> sources;

@@ -1,6 +1,7 @@
 #include "models/incision/incision.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <CLI/CLI.hpp>
 #include <array>
@@ -10,6 +11,7 @@
 #include "case_input.hpp"
 #include "command.hpp"
 #include "models/anatomy/terms.hpp"
+#include "models/incision/approach_plans.hpp"
 #include "models/incision/mark_text.hpp"
 #include "output/incision_views.hpp"
 
@@ -20,6 +22,7 @@ using casefile::CutKind;
 using incision::PlannedCut;
 
 struct Options {
+  std::string approach;
   std::string line;
   std::string portal;
   std::string pin;
@@ -61,9 +64,9 @@ Expected<std::optional<PlannedCut>> cut_of(const Options& options, const anatomy
 
 Expected<PlannedCut> cut_of_case(const casefile::Case& patient, std::size_t which) {
   if (patient.incisions.empty()) {
-    return std::unexpected(Error::input(
-        {"incision", "there is no cut to judge",
-         "Give --line, --portal, --pin or --injection, or a case file with \"incisions\"."}));
+    return std::unexpected(Error::input({"incision", "there is no cut to judge",
+                                         "Give --approach, --line, --portal, --pin or --injection, "
+                                         "or a case file with \"incisions\"."}));
   }
   if (which < 1 || which > patient.incisions.size()) {
     return std::unexpected(Error::input(
@@ -71,6 +74,31 @@ Expected<PlannedCut> cut_of_case(const casefile::Case& patient, std::size_t whic
          fmt::format("Give a number from 1 to {}.", patient.incisions.size())}));
   }
   return incision::planned(patient.incisions[which - 1]);
+}
+
+// A named approach lays the limb in its own pose.
+Expected<PlannedCut> cut_of_approach(const evidence::DataPackage& package, const std::string& name,
+                                     casefile::Limb& limb, std::vector<std::string>& assumptions) {
+  const auto plans = incision::ApproachPlans::from(package);
+  if (!plans) return std::unexpected(plans.error());
+  const incision::ApproachPlan* plan = plans->find(name);
+  if (plan == nullptr) {
+    const std::string_view reason = plans->why_not(name);
+    if (!reason.empty()) {
+      return std::unexpected(Error::outside_model(
+          {"--approach", fmt::format("the approach '{}' cannot be drawn: {}", name, reason),
+           "Mark the cut with --line or --portal."}));
+    }
+    std::vector<std::string> names;
+    for (const incision::ApproachPlan& one : plans->plans()) names.push_back(one.cut.label);
+    return std::unexpected(
+        Error::input({"--approach", fmt::format("there is no approach '{}' in the tables", name),
+                      fmt::format("Choose one of: {}.", fmt::join(names, "; "))}));
+  }
+  limb.pose_deg = plan->pose_deg;
+  assumptions.push_back(fmt::format("The approach is laid as approach_plans.csv has it: {}.",
+                                    plan->reason.empty() ? "as its studies say" : plan->reason));
+  return plan->cut;
 }
 
 Expected<Answer> run(const CommonOptions& common, const Options& options) {
@@ -87,7 +115,10 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
   std::vector<std::string> readings = patient.assumptions;
   const auto given = cut_of(options, *terms, readings);
   if (!given) return std::unexpected(given.error());
-  auto planned = *given ? Expected<PlannedCut>(**given) : cut_of_case(patient, options.which);
+  auto planned = *given ? Expected<PlannedCut>(**given)
+                 : !options.approach.empty()
+                     ? cut_of_approach(*package, options.approach, patient.limb, readings)
+                     : cut_of_case(patient, options.which);
   if (!planned) return std::unexpected(planned.error());
   if (options.depth_mm) planned->depth_mm = options.depth_mm;
 
@@ -95,6 +126,7 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
   settings.samples = common.samples;
   settings.seed = common.seed;
   settings.nearby.farther_than_mm = options.farther_than_mm;
+  if (!*given) settings.approach = options.approach;
   auto answer = incision::answer_incision(patient, *planned, *package, settings);
   if (!answer) return std::unexpected(answer.error());
   answer->assumptions.insert(answer->assumptions.begin(), readings.begin(), readings.end());
@@ -115,14 +147,18 @@ void register_incision(Registry& registry) {
   CLI::App* command = registry.add_command(
       "incision", "how near a cut, portal, pin or needle comes to each nerve", true,
       [options](const CommonOptions& common) { return run(common, *options); });
+  auto* approach = command->add_option("--approach", options->approach,
+                                       "a standard approach by its name, in its own pose");
+  approach->type_name("NAME");
   auto* line =
       command->add_option("--line", options->line, "a line over the skin: \"MARK; MARK; ...\"");
   auto* portal = command->add_option("--portal", options->portal, "a portal at this mark");
   auto* pin = command->add_option("--pin", options->pin, "a pin that enters at this mark");
   auto* needle = command->add_option("--injection", options->injection, "a needle at this mark");
-  portal->excludes(line);
-  pin->excludes(line)->excludes(portal);
-  needle->excludes(line)->excludes(portal)->excludes(pin);
+  line->excludes(approach);
+  portal->excludes(line)->excludes(approach);
+  pin->excludes(line)->excludes(portal)->excludes(approach);
+  needle->excludes(line)->excludes(portal)->excludes(pin)->excludes(approach);
   for (auto* option : {line, portal, pin, needle}) option->type_name("MARK");
   command
       ->add_option("--toward", options->toward, "where a track points to, instead of straight in")

@@ -67,6 +67,18 @@ Json incision_json(const CommonOptions& common, const IncisionAnswer& answer) {
                      {"chance", stretch.chance}});
   }
   document["stretches_clear_of_nerves"] = std::move(clear);
+  Json rules = Json::array();
+  for (const incision::QuotedRule& rule : answer.rules) {
+    rules.push_back({{"rule", rule.rule},
+                     {"approach", rule.approach},
+                     {"nerve", rule.nerve},
+                     {"surface", rule.surface},
+                     {"pose", rule.pose.empty() ? Json(nullptr) : Json(rule.pose)},
+                     {"figure", rule.figure.empty() ? Json(nullptr) : Json(rule.figure)},
+                     {"source", rule.source},
+                     {"row", rule.row}});
+  }
+  document["rules"] = std::move(rules);
   document["not_modelled"] = incision::kNotModelled;
   return document;
 }

@@ -16,6 +16,8 @@ using incision::NamedNearby;
 
 // Nerves farther than this in the middle limb stand in --json only.
 constexpr double kShown_mm = 40.0;
+// So many rules do on a page.
+constexpr std::size_t kRules = 6;
 
 std::string range(const Summary& s) {
   return fmt::format("{:.0f} ({:.0f}-{:.0f})", s.p50, s.p05, s.p95);
@@ -81,6 +83,27 @@ std::string clear_text(const IncisionAnswer& answer) {
                                        answer.farther_than_mm, fmt::join(stretches, "; ")));
 }
 
+// Each in quotes, with the side and the pose that it was found in.
+std::string rules_text(const IncisionAnswer& answer) {
+  if (answer.rules.empty()) return {};
+  std::string text =
+      "Published rules about this place, as quoted; each holds on its own side and in its own "
+      "pose only\n";
+  std::size_t shown = 0;
+  for (const incision::QuotedRule& rule : answer.rules) {
+    if (shown++ == kRules) {
+      text += labelled("", fmt::format("and {} more with --json", answer.rules.size() - kRules));
+      break;
+    }
+    std::string words = fmt::format("\"{}\" ({}; {}", rule.rule, rule.nerve, rule.surface);
+    for (const std::string& part : {rule.pose, rule.figure, rule.source}) {
+      if (!part.empty()) words += "; " + part;
+    }
+    text += labelled(rule.row, words + ")");
+  }
+  return text + '\n';
+}
+
 }  // namespace
 
 std::string incision_text(const IncisionAnswer& answer) {
@@ -93,7 +116,7 @@ std::string incision_text(const IncisionAnswer& answer) {
                                                   incision::kMet_mm));
   text += clear_text(answer);
   text += labelled("Not there", std::string(incision::kNotModelled));
-  text += '\n';
+  text += '\n' + rules_text(answer);
   for (const std::string& line :
        wrap("Nearest: distance of the cut, to its depth, from the middle of the nerve, 90 per cent "
             "of limbs in brackets; at: along the cut from its first mark; deep: the nerve under "

@@ -95,3 +95,28 @@ TEST_CASE("the same incision gives the same bytes", "[cli][incision]") {
       "--pin", "radial styloid, 20 proximal", "--depth", "25", "--json", "--today", "2026-11-29"};
   CHECK(incision(words).out == incision(words).out);
 }
+
+TEST_CASE("a named approach brings its pose and its rules", "[cli][incision]") {
+  const Json answer = answer_of({"--approach", "posterior humerus (triceps split)"});
+  CHECK(answer["pose"]["elbow_flexion_deg"] == 90.0);
+  REQUIRE_FALSE(answer["rules"].empty());
+  for (const Json& rule : answer["rules"]) {
+    CHECK(rule["approach"] == "posterior humerus (triceps split)");
+    CHECK(rule["surface"] == "posterior");
+    CHECK_FALSE(rule["source"].get<std::string>().empty());
+  }
+  const auto unknown = incision({"--approach", "through the wall"});
+  CHECK(unknown.status == 2);
+  CHECK(unknown.err.find("posterior humerus") != std::string::npos);
+}
+
+TEST_CASE("a cut of one's own is told the rules of the approaches beside it on its side",
+          "[cli][incision]") {
+  const Json answer = answer_of({"--pin", "lateral epicondyle, 100 proximal, on lateral"});
+  bool of_the_radial_nerve = false;
+  for (const Json& rule : answer["rules"]) {
+    CHECK(rule["surface"] != "medial");
+    of_the_radial_nerve = of_the_radial_nerve || rule["nerve"] == "radial nerve";
+  }
+  CHECK(of_the_radial_nerve);
+}
