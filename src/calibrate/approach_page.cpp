@@ -263,13 +263,15 @@ std::string approach_page(const evidence::DataPackage& package,
       "are those of the mean limb. Within: the computed mean lies within one printed standard "
       "deviation of the printed mean or, where none is printed, in the printed range; rows with "
       "neither have no score. Covered: the printed mean lies in the interval.\n\n"
-      "The first count was 38 of 63 within and 102 of 118 covered. Four readings were then mended, "
+      "The first count was 38 of 63 within and 102 of 118 covered. Five readings were then mended, "
       "none of them by a row's figure: the tracks of elbow portals aim at the joint and no longer "
       "straight across (a technique page: the trocar keeps to the front of the humerus and makes "
       "for the radial head); a track goes with its landmark, whose place is as uncertain as for "
       "every other row; the portal of AP_067 is measured against the line of the course to its "
       "end; the border of the ulna of AP_116 to AP_119 stands where the bone is, and AP_032 has "
-      "the humerus that its abstract prints.\n\n"
+      "the humerus that its abstract prints. Rows in pronation rest on a "
+      "share of the forearm's turn that was set with a published shift at the arcade of Frohse in "
+      "sight (nerve-motion.md); that shift is no row here.\n\n"
       "| prediction | rows | within | covered |\n| --- | ---: | ---: | ---: |\n",
       measures.size(), package.table("approaches").size(), calibration::kApproachLimbs);
   out += share_lines("without the study", without);
