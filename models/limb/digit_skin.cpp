@@ -55,9 +55,15 @@ DigitSkin::DigitSkin(const SegmentFrames& frames, const LimbJoints& joints) {
   // The axis of flexion points forward (thumb_bend.cpp).
   const Vector3d forward = (front - front.dot(distal) * distal).normalized();
   const double half_mm = std::min(kThumbHalfDepth_mm, kThumbHalfWidth_mm) * breadth;
-  rounds_[static_cast<std::size_t>(Digit::thumb)] = {
-      knuckle, distal,  forward.cross(distal), forward, (tip - knuckle).norm() - kFingerTip_mm,
-      kFingerTip_mm * breadth, half_mm, half_mm, kThumbTipShare};
+  rounds_[static_cast<std::size_t>(Digit::thumb)] = {knuckle,
+                                                     distal,
+                                                     forward.cross(distal),
+                                                     forward,
+                                                     (tip - knuckle).norm() - kFingerTip_mm,
+                                                     kFingerTip_mm * breadth,
+                                                     half_mm,
+                                                     half_mm,
+                                                     kThumbTipShare};
 }
 
 bool DigitSkin::covers(Digit digit, const Vector3d& p) const {

@@ -35,6 +35,10 @@ class DigitSkin {
   Eigen::Vector3d inside(Digit digit, const Eigen::Vector3d& p, double least_depth_mm) const;
   // The place of that depth on the ray from the digit's axis. The axis itself has none and stays.
   Eigen::Vector3d at_depth(Digit digit, const Eigen::Vector3d& p, double depth_mm) const;
+  // The place of its axis beside that one.
+  Eigen::Vector3d axis_mm(Digit digit, const Eigen::Vector3d& p) const {
+    return across(of(digit), p, 0.0).axis_mm;
+  }
   // Unit, across the digit's axis: the way its pulp faces, and its radial side. The thumb of the
   // anatomical position turns its pulp to the fingers and its radial side forward.
   const Eigen::Vector3d& palmar(Digit digit) const { return of(digit).palmar; }

@@ -36,9 +36,9 @@ Expected<DrawnCourses> DrawnCourses::from(const evidence::DataPackage& package,
     if (!nerve) continue;  // its foreign key was checked when the table was read
     auto& points = result.points_[*nerve];
     const auto refuse = [&](std::string_view what, std::string_view mend) {
-      problems.push_back(
-          {fmt::format("drawn_courses.csv, row {}", row.line()),
-           fmt::format("the points of '{}' {}", row.text("nerve"), what), std::string(mend)});
+      problems.push_back({fmt::format("drawn_courses.csv, row {}", row.line()),
+                          fmt::format("the points of '{}' {}", row.text("nerve"), what),
+                          std::string(mend)});
     };
     if (row.number("order").value() != static_cast<double>(points.size() + 1)) {
       refuse("are not in order", "Number them from 1 along the nerve.");
@@ -63,14 +63,16 @@ Expected<DrawnCourses> DrawnCourses::from(const evidence::DataPackage& package,
   return result;
 }
 
-DrawnLine::DrawnLine(const Vector3d& start_mm, const std::vector<DrawnPoint>& points,
+DrawnLine::DrawnLine(const DrawnPlace& on_parent, const std::vector<DrawnPoint>& points,
                      const SegmentFrames& frames, const DrawnSkin& skin)
     : frames_(frames), skin_(&skin) {
   DrawnPlace start;
-  start.neutral_mm = start_mm;
+  start.neutral_mm = on_parent.neutral_mm;
+  start.under_skin_mm = on_parent.under_skin_mm;
+  start.outline_mm = on_parent.outline_mm;
   // A branch of a nerve on a digit begins on it.
   const std::optional<Digit> digit = points.front().digit;
-  if (digit && skin.digits.covers(*digit, start_mm)) start.digit = digit;
+  if (digit && skin.digits.covers(*digit, start.neutral_mm)) start.digit = digit;
   start.on_digit = start.digit ? 1.0 : 0.0;
   start.thumb = thumb_at(start);
   digits_.push_back(start.digit);
@@ -89,8 +91,7 @@ DrawnLine::DrawnLine(const Vector3d& start_mm, const std::vector<DrawnPoint>& po
     digits_.push_back(point.digit);
     // The skin between two points is round.
     const double way_mm = (to.neutral_mm - from.neutral_mm).norm();
-    const bool known =
-        from.under_skin_mm && to.under_skin_mm && from.on_digit == to.on_digit;
+    const bool known = from.under_skin_mm && to.under_skin_mm && from.on_digit == to.on_digit;
     const int steps = known ? static_cast<int>(std::ceil(way_mm / kKnot_mm)) : 1;
     for (int step = 1; step < steps; ++step) {
       DrawnPlace knot = to;
@@ -111,10 +112,20 @@ DrawnLine::DrawnLine(const Vector3d& start_mm, const std::vector<DrawnPoint>& po
 }
 
 void DrawnLine::add(const DrawnPlace& knot) {
-  along_mm_.push_back(knots_.empty() ? 0.0
-                                     : along_mm_.back() + (knot.neutral_mm -
-                                                           knots_.back().neutral_mm).norm());
+  along_mm_.push_back(knots_.empty()
+                          ? 0.0
+                          : along_mm_.back() + (knot.neutral_mm - knots_.back().neutral_mm).norm());
   knots_.push_back(knot);
+}
+
+Vector3d DrawnLine::outward(std::size_t k) const {
+  const DrawnPlace& knot = knots_[at_point_[k]];
+  if (!knot.under_skin_mm) return Vector3d::Zero();
+  const Vector3d& p = knot.neutral_mm;
+  if (knot.digit) return (p - skin_->digits.axis_mm(*knot.digit, p)).normalized();
+  const Segment segment = segment_of(p, frames_);
+  const double level = frames_.from_limb(segment, p).fraction;
+  return (p - frames_.to_limb(segment, level, 0.0, 0.0)).normalized();
 }
 
 void DrawnLine::settle(DrawnPlace& place) const {
@@ -178,8 +189,7 @@ Vector3d DrawnLine::in_flesh(const DrawnPlace& place, const Vector3d& moved_by_m
   // Out along the ray from the axis until it is less deep, then back to that depth.
   const double depth_mm = depth_of(kLeastDepth_mm);
   const Segment segment = segment_of(p, frames_);
-  const Vector3d axis =
-      frames_.to_limb(segment, frames_.from_limb(segment, p).fraction, 0.0, 0.0);
+  const Vector3d axis = frames_.to_limb(segment, frames_.from_limb(segment, p).fraction, 0.0, 0.0);
   Vector3d out = p;
   for (int step = 0; step < kSteps && outline.depth_mm<double>(frames_, out) >= depth_mm; ++step) {
     out = axis + kStep * (out - axis);
@@ -200,8 +210,7 @@ NervePlace DrawnLine::carried(const DrawnPlace& place, const SegmentFrames& fram
   double sum = 0.0;
   for (const double share : carried.fingers.share) sum += share;
   for (double& share : carried.fingers.share) share *= 1.0 - place.on_digit;
-  carried.fingers.share[static_cast<std::size_t>(*place.digit)] +=
-      sum > 0.0 ? place.on_digit : 1.0;
+  carried.fingers.share[static_cast<std::size_t>(*place.digit)] += sum > 0.0 ? place.on_digit : 1.0;
   return carried;
 }
 

@@ -74,8 +74,9 @@ struct DrawnSkin {
 // One nerve on one right limb.
 class DrawnLine {
  public:
-  // Of the same limb; `skin` must outlive it. At least one point.
-  DrawnLine(const Eigen::Vector3d& start_mm, const std::vector<DrawnPoint>& points,
+  // Of the same limb; `skin` must outlive it. At least one point. `start`: its depth and outline
+  // where its parent has them.
+  DrawnLine(const DrawnPlace& start, const std::vector<DrawnPoint>& points,
             const SegmentFrames& frames, const DrawnSkin& skin);
 
   double length_mm() const { return along_mm_.back(); }
@@ -86,6 +87,9 @@ class DrawnLine {
   double away_mm(std::size_t k) const {
     return along_mm_[at_point_[k]] - along_mm_[at_point_[k - 1]];
   }
+
+  // From the axis of limb or digit to that point, unit; zero where its depth is not known.
+  Eigen::Vector3d outward(std::size_t k) const;
 
   // At a share of the drawn length, 0 to 1.
   DrawnPlace at(double share) const;

@@ -32,10 +32,10 @@ struct DrawnNerve {
   DrawnLine line;                   // of the right limb
 };
 
-// Parents before children. `skin`: of the mean right limb; it must outlive the lines. A nerve whose usual parent is neither
-// on a course nor drawn is Fault::internal.
+// Parents before children. `skin`: of the mean right limb; it must outlive the lines. A nerve whose
+// usual parent is neither on a course nor drawn is Fault::internal.
 Expected<std::vector<DrawnNerve>> drawn_nerves(const evidence::DataPackage& package,
-                                               const anatomy::NerveTree& tree,
-                                               const CaseLimb& limb, const DrawnSkin& skin);
+                                               const anatomy::NerveTree& tree, const CaseLimb& limb,
+                                               const DrawnSkin& skin);
 
 }  // namespace endplate::limb

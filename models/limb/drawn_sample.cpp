@@ -63,6 +63,9 @@ std::vector<std::vector<DrawnShift>> drawn_shifts(const std::vector<DrawnNerve>&
       const double carried =
           sd_before_mm > 0.0 ? rho * std::min(1.0, point.sd_mm / sd_before_mm) : 0.0;
       shifts[p].moved_mm = carried * shifts[p - 1].moved_mm + own * point.sd_mm * any_way();
+      // Along the skin only, where the depth is known.
+      const Vector3d outward = nerve.line.outward(p);
+      shifts[p].moved_mm -= shifts[p].moved_mm.dot(outward) * outward;
       const double depth_sd_mm = point.digit ? kDigitDepthSd_mm : kDepthSd_mm;
       shifts[p].deeper_mm = rho * shifts[p - 1].deeper_mm + own * depth_sd_mm * normals.next();
       sd_before_mm = point.sd_mm;
@@ -103,9 +106,8 @@ Vector3d DrawnPlaces::lie(std::size_t nerve, std::size_t k, const DrawnShift& sh
                           const PosedNerves& posed) const {
   const Line& line = lines_[nerve];
   const DrawnPlace& place = line.places[k];
-  const Vector3d p =
-      sided(nerves_[nerve].line.in_flesh(place, shift.moved_mm, shift.deeper_mm)) +
-      (1.0 - line.shares[k]) * line.with_parent_mm;
+  const Vector3d p = sided(nerves_[nerve].line.in_flesh(place, shift.moved_mm, shift.deeper_mm)) +
+                     (1.0 - line.shares[k]) * line.with_parent_mm;
   return posed(DrawnLine::carried(place, frames_, p));
 }
 

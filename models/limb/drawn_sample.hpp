@@ -1,10 +1,10 @@
 #pragma once
 // How far the drawn nerves of one sampled limb lie from where they are drawn.
 //
-// Each point is shifted in every direction by its sd_mm, and where its depth is known in depth by
-// what dissections found that to vary. Shifts of points d apart have the correlation
-// exp(-d / 100 mm), as the levels on a course; a branch begins with the shift of its parent, of
-// which no more is carried on to a surer point than that point's own.
+// Each point is shifted in every direction by its sd_mm; where its depth is known only along the
+// skin, and in depth by what was found to vary between limbs. Shifts of points d apart have the
+// correlation exp(-d / 100 mm), as the levels on a course; a branch begins with the shift of its
+// parent, of which no more is carried on to a surer point than that point's own.
 #include <Eigen/Core>
 #include <cstddef>
 #include <cstdint>
@@ -30,9 +30,9 @@ struct DrawnShift {
 
 // By nerve and by point of its line. `with_course_mm`: by nerve, how far the place is shifted where
 // it leaves a course; of the others nothing is read.
-std::vector<std::vector<DrawnShift>> drawn_shifts(const std::vector<DrawnNerve>& nerves,
-                                                  const std::vector<Eigen::Vector3d>& with_course_mm,
-                                                  std::uint64_t seed, int limb);
+std::vector<std::vector<DrawnShift>> drawn_shifts(
+    const std::vector<DrawnNerve>& nerves, const std::vector<Eigen::Vector3d>& with_course_mm,
+    std::uint64_t seed, int limb);
 
 // The places of the drawn nerves of a limb on either side, every `step_mm`.
 class DrawnPlaces {

@@ -321,8 +321,8 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
   const std::size_t first = result.size();
   result.resize(first + round_girdle.size());
   tbb::parallel_for(std::size_t{0}, round_girdle.size(), [&](std::size_t n) {
-    result[first + n] = girdle_line(round_girdle[n], girdle->points(round_girdle[n]), frames,
-                                    space, step_mm, count, seed);
+    result[first + n] = girdle_line(round_girdle[n], girdle->points(round_girdle[n]), frames, space,
+                                    step_mm, count, seed);
   });
   return result;
 }
