@@ -34,10 +34,9 @@ struct SampledLine {
 };
 
 // Every nerve with a course, in the order of the tree, then the small ones drawn in the free limb
-// Every nerve with a course, in the order of the tree, then the small ones drawn in the free limb
-// (drawn_limb.hpp), then those drawn round the shoulder girdle (girdle_courses.hpp) but for those of
-// the chest wall. Drawn points are as uncertain as their tables say. In steps of at most `step_mm`.
-// Limb i depends on the seed and i alone. `pose`: for the frames of the mean limb.
+// (drawn_limb.hpp), then those drawn round the shoulder girdle (girdle_courses.hpp) but for those
+// of the chest wall. Drawn points are as uncertain as their tables say. In steps of at most
+// `step_mm`. Limb i depends on the seed and i alone. `pose`: for the frames of the mean limb.
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
                                                 const anatomy::NerveTree& tree,
                                                 const CaseLimb& limb, const CasePose& pose,
