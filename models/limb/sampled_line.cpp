@@ -8,6 +8,8 @@
 
 #include "models/limb/atlas.hpp"
 #include "models/limb/case_limb_course.hpp"
+#include "models/limb/drawn_limb.hpp"
+#include "models/limb/drawn_sample.hpp"
 #include "models/limb/fit_summary.hpp"
 #include "models/limb/found_points.hpp"
 #include "models/limb/girdle_courses.hpp"
@@ -27,6 +29,9 @@ using Eigen::Vector3d;
 constexpr std::uint64_t kStream = 0x726f757465730003;
 constexpr std::uint64_t kFoundStream = 0x726f757465730004;
 constexpr std::uint64_t kGirdleStream = 0x726f757465740000;  // and the nerve's number
+
+// Of the skin under which the small nerves are brought: edges of about 5 mm.
+constexpr int kSkinFineness = 1;
 
 // Shifts are drawn every so many mm of a course; between these they blend.
 constexpr double kKnot_mm = 20.0;
@@ -189,6 +194,14 @@ SampledLine girdle_line(NodeIndex nerve, const std::vector<GirdlePoint>& points,
   return line;
 }
 
+// Proximal, anterior and lateral in the segment that a place lies in.
+Eigen::Matrix3d axes_at(const SegmentFrames& frames, const Vector3d& p) {
+  const Segment segment = segment_of(p, frames);
+  Eigen::Matrix3d axes;
+  axes << frames.proximal(segment), frames.anterior(segment), frames.lateral(segment);
+  return axes;
+}
+
 }  // namespace
 
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
@@ -231,8 +244,7 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
       Place place;
       place.arc_mm = std::lerp(on->from_mm, on->to_mm, static_cast<double>(k) / steps);
       place.neutral_mm = limb.courses()[on->course].position_at(place.arc_mm);
-      const Segment segment = segment_of(place.neutral_mm, right);
-      place.axes << right.proximal(segment), right.anterior(segment), right.lateral(segment);
+      place.axes = axes_at(right, place.neutral_mm);
       line.places.push_back(place);
     }
     lines.push_back(std::move(line));
@@ -252,6 +264,20 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
     }
     result[n].samples_mm.resize(lines[n].places.size() * static_cast<std::size_t>(count));
   }
+
+  const SkinMesh skin = make_skin(right, pose.envelope, pose.joints, kSkinFineness);
+  const geometry::SurfaceProbe probe(skin.mesh);
+  const DrawnSkin under{skin, probe, pose.envelope, DigitSkin(right, pose.joints)};
+  const auto drawn = drawn_nerves(package, tree, limb, under);
+  if (!drawn) return std::unexpected(drawn.error());
+  const auto layer = transposition ? std::optional(transposition->layer) : std::nullopt;
+  const DrawnPlaces small(*drawn, tree, frames, layer, step_mm);
+  const std::size_t first_small = result.size();
+  for (std::size_t n = 0; n < drawn->size(); ++n) {
+    result.push_back({(*drawn)[n].nerve, small.mean_mm(n, posed), {}});
+    result.back().samples_mm.resize(result.back().mean_mm.size() * static_cast<std::size_t>(count));
+  }
+
   tbb::parallel_for(0, count, [&](int i) {
     const std::vector<Shift> of_limb = shifts.of_limb(seed, i);
     for (std::size_t n = 0; n < lines.size(); ++n) {
@@ -264,22 +290,39 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
                           place.axes * Vector3d(shift.along, shift.forward, shift.sideways));
       }
     }
+    std::vector<Vector3d> with_course(drawn->size(), Vector3d::Zero());
+    for (std::size_t n = 0; n < drawn->size(); ++n) {
+      const auto& on = (*drawn)[n].on_course;
+      if (!on) continue;
+      const Shift shift = shifts.at(of_limb, on->course, on->arc_mm);
+      with_course[n] = axes_at(right, (*drawn)[n].line.point_mm(0)) *
+                       Vector3d(shift.along, shift.forward, shift.sideways);
+    }
+    const auto small_shifts = drawn_shifts(*drawn, with_course, seed, i);
+    for (std::size_t n = 0; n < drawn->size(); ++n) {
+      SampledLine& line = result[first_small + n];
+      const std::size_t places = line.mean_mm.size();
+      for (std::size_t k = 0; k < places; ++k) {
+        line.samples_mm[static_cast<std::size_t>(i) * places + k] =
+            small.lie(n, k, small_shifts[n], posed);
+      }
+    }
   });
   const auto girdle = GirdleCourses::from(package, tree);
   if (!girdle) return std::unexpected(girdle.error());
-  std::vector<NodeIndex> drawn;
+  std::vector<NodeIndex> round_girdle;
   for (NodeIndex node = 0; node < tree.size(); ++node) {
     const auto& points = girdle->points(node);
     // The wall of the chest is no part of the limb, though the arm hangs beside it.
     const bool on_chest = std::ranges::all_of(
         points, [](const GirdlePoint& point) { return point.bone == Bone::thorax; });
-    if (!on_chest && !limb.on_course(node)) drawn.push_back(node);
+    if (!on_chest && !limb.on_course(node)) round_girdle.push_back(node);
   }
   const std::size_t first = result.size();
-  result.resize(first + drawn.size());
-  tbb::parallel_for(std::size_t{0}, drawn.size(), [&](std::size_t n) {
-    result[first + n] =
-        girdle_line(drawn[n], girdle->points(drawn[n]), frames, space, step_mm, count, seed);
+  result.resize(first + round_girdle.size());
+  tbb::parallel_for(std::size_t{0}, round_girdle.size(), [&](std::size_t n) {
+    result[first + n] = girdle_line(round_girdle[n], girdle->points(round_girdle[n]), frames, space,
+                                    step_mm, count, seed);
   });
   return result;
 }

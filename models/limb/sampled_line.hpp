@@ -33,10 +33,10 @@ struct SampledLine {
   std::vector<Eigen::Vector3d> samples_mm;  // the places of the first limb, of the second, ...
 };
 
-// Every nerve with a course, in the order of the tree, then those drawn round the shoulder girdle
-// (girdle_courses.hpp) but for those of the chest wall, whose points are as uncertain as their
-// table says; in steps of at most `step_mm`. Limb i depends on the seed and i alone. `pose`: for
-// the frames of the mean limb.
+// Every nerve with a course, in the order of the tree, then the small ones drawn in the free limb
+// (drawn_limb.hpp), then those drawn round the shoulder girdle (girdle_courses.hpp) but for those
+// of the chest wall. Drawn points are as uncertain as their tables say. In steps of at most
+// `step_mm`. Limb i depends on the seed and i alone. `pose`: for the frames of the mean limb.
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
                                                 const anatomy::NerveTree& tree,
                                                 const CaseLimb& limb, const CasePose& pose,
