@@ -81,9 +81,11 @@ Expected<IncisionAnswer> answer_incision(const casefile::Case& patient, const Pl
   if (!theatre) return std::unexpected(theatre.error());
   auto cut = lay_cut(*theatre, planned);
   if (!cut) return std::unexpected(cut.error());
-  const auto lines =
-      limb::sample_lines(package, *tree, theatre->limb(), theatre->pose(), patient.operations,
-                         theatre->side(), kLineStep_mm, options.samples, options.seed);
+  const auto lines = limb::sample_lines(
+      package, *tree, theatre->limb(), theatre->pose(), patient.operations, theatre->side(),
+      kLineStep_mm, options.samples, options.seed, [&](const std::vector<Vector3d>& mean_mm) {
+        return comes_near(*cut, mean_mm, options.nearby);
+      });
   if (!lines) return std::unexpected(lines.error());
   Nearby near =
       nearby(*theatre, *tree, *cut, *lines,

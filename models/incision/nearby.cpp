@@ -98,6 +98,11 @@ std::vector<ClearStretch> clear_stretches(const Cut& cut, const std::vector<floa
 
 }  // namespace
 
+bool comes_near(const Cut& cut, const std::vector<Vector3d>& mean_mm,
+                const NearbyOptions& options) {
+  return nearest_place(cut, mean_mm).distance_mm <= options.shown_within_mm;
+}
+
 Nearby nearby(const Theatre& theatre, const anatomy::NerveTree& tree, const Cut& cut,
               const std::vector<SampledLine>& lines, const std::vector<Vector3d>& size_ratios,
               const NearbyOptions& options) {

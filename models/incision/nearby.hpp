@@ -47,8 +47,12 @@ struct Nearby {
 struct NearbyOptions {
   double farther_than_mm = 10.0;
   double clear_chance = 0.95;     // of each place of a clear stretch
-  double shown_within_mm = 60.0;  // nerves whose mean is farther are left out
+  double shown_within_mm = 50.0;  // nerves whose mean is farther are left out
 };
+
+// Whether a line of the mean limb comes near enough to be shown.
+bool comes_near(const Cut& cut, const std::vector<Eigen::Vector3d>& mean_mm,
+                const NearbyOptions& options);
 
 // `lines`: of the theatre's limb in its pose. `size_ratios`: by sampled limb the lengths of arm,
 // forearm and hand against the mean limb; a mark measured from a landmark stands elsewhere on a

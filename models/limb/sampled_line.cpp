@@ -165,13 +165,14 @@ class Shifts {
 // A nerve round the shoulder girdle: its points are known to their sd_mm, in every direction.
 SampledLine girdle_line(NodeIndex nerve, const std::vector<GirdlePoint>& points,
                         const SegmentFrames& frames, const PosedSpace& space, double step_mm,
-                        int count, std::uint64_t seed) {
+                        int count, std::uint64_t seed, const WantedLine& wanted) {
   const GirdleLine mean(points, frames);
   const int steps = std::max(1, static_cast<int>(std::ceil(mean.length_mm() / step_mm)));
   SampledLine line{nerve, {}, {}};
   for (int k = 0; k <= steps; ++k) {
     line.mean_mm.push_back(mean.at(static_cast<double>(k) / steps).posed_mm(space));
   }
+  if (wanted && !wanted(line.mean_mm)) return line;
   std::vector<Vector3d> shifts(points.size());
   for (int i = 0; i < count; ++i) {
     LimbNormals normals(seed, kGirdleStream + nerve, i);
@@ -209,7 +210,7 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
                                                 const CaseLimb& limb, const CasePose& pose,
                                                 const std::vector<casefile::Operation>& operations,
                                                 Side side, double step_mm, int count,
-                                                std::uint64_t seed) {
+                                                std::uint64_t seed, const WantedLine& wanted) {
   const auto atlas = Atlas::fitted(package);
   if (!atlas) return std::unexpected(atlas.error());
   const SegmentFrames right(limb.size().mean_scale());
@@ -251,6 +252,11 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
     result.push_back({node, {}, {}});
   }
 
+  // A line without room is not wanted.
+  const auto make_room = [&](SampledLine& line) {
+    if (wanted && !wanted(line.mean_mm)) return;
+    line.samples_mm.resize(line.mean_mm.size() * static_cast<std::size_t>(count));
+  };
   // From a place of the right limb at rest to where it lies in the case.
   const auto lie = [&](const Line& line, Vector3d p) {
     p = pose.envelope.inside(right, p, kLeastDepth_mm);
@@ -262,7 +268,7 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
     for (const Place& place : lines[n].places) {
       result[n].mean_mm.push_back(lie(lines[n], place.neutral_mm));
     }
-    result[n].samples_mm.resize(lines[n].places.size() * static_cast<std::size_t>(count));
+    make_room(result[n]);
   }
 
   const SkinMesh skin = make_skin(right, pose.envelope, pose.joints, kSkinFineness);
@@ -275,13 +281,14 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
   const std::size_t first_small = result.size();
   for (std::size_t n = 0; n < drawn->size(); ++n) {
     result.push_back({(*drawn)[n].nerve, small.mean_mm(n, posed), {}});
-    result.back().samples_mm.resize(result.back().mean_mm.size() * static_cast<std::size_t>(count));
+    make_room(result.back());
   }
 
   tbb::parallel_for(0, count, [&](int i) {
     const std::vector<Shift> of_limb = shifts.of_limb(seed, i);
     for (std::size_t n = 0; n < lines.size(); ++n) {
       const Line& line = lines[n];
+      if (result[n].samples_mm.empty()) continue;
       for (std::size_t k = 0; k < line.places.size(); ++k) {
         const Place& place = line.places[k];
         const Shift shift = shifts.at(of_limb, line.course, place.arc_mm);
@@ -301,6 +308,7 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
     const auto small_shifts = drawn_shifts(*drawn, with_course, seed, i);
     for (std::size_t n = 0; n < drawn->size(); ++n) {
       SampledLine& line = result[first_small + n];
+      if (line.samples_mm.empty()) continue;
       const std::size_t places = line.mean_mm.size();
       for (std::size_t k = 0; k < places; ++k) {
         line.samples_mm[static_cast<std::size_t>(i) * places + k] =
@@ -322,8 +330,9 @@ Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& pac
   result.resize(first + round_girdle.size());
   tbb::parallel_for(std::size_t{0}, round_girdle.size(), [&](std::size_t n) {
     result[first + n] = girdle_line(round_girdle[n], girdle->points(round_girdle[n]), frames, space,
-                                    step_mm, count, seed);
+                                    step_mm, count, seed, wanted);
   });
+  std::erase_if(result, [](const SampledLine& line) { return line.samples_mm.empty(); });
   return result;
 }
 

@@ -13,6 +13,7 @@
 // does not depend on it.
 #include <Eigen/Core>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -33,15 +34,18 @@ struct SampledLine {
   std::vector<Eigen::Vector3d> samples_mm;  // the places of the first limb, of the second, ...
 };
 
+using WantedLine = std::function<bool(const std::vector<Eigen::Vector3d>& mean_mm)>;
+
 // Every nerve with a course, in the order of the tree, then the small ones drawn in the free limb
 // (drawn_limb.hpp), then those drawn round the shoulder girdle (girdle_courses.hpp) but for those
 // of the chest wall. Drawn points are as uncertain as their tables say. In steps of at most
 // `step_mm`. Limb i depends on the seed and i alone. `pose`: for the frames of the mean limb.
+// `wanted`: is asked of the mean line; those it does not want are left out. Absent: all.
 Expected<std::vector<SampledLine>> sample_lines(const evidence::DataPackage& package,
                                                 const anatomy::NerveTree& tree,
                                                 const CaseLimb& limb, const CasePose& pose,
                                                 const std::vector<casefile::Operation>& operations,
                                                 Side side, double step_mm, int count,
-                                                std::uint64_t seed);
+                                                std::uint64_t seed, const WantedLine& wanted = {});
 
 }  // namespace endplate::limb

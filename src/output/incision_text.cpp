@@ -16,7 +16,8 @@ using incision::NamedNearby;
 
 // Nerves farther than this in the middle limb stand in --json only.
 constexpr double kShown_mm = 40.0;
-// So many rules do on a page.
+// So many nerves and rules do on a page.
+constexpr std::size_t kNerves = 14;
 constexpr std::size_t kRules = 6;
 
 std::string range(const Summary& s) {
@@ -51,8 +52,15 @@ std::string table(const IncisionAnswer& answer) {
                     {"<5 mm %", Align::right},
                     {"<10 mm %", Align::right},
                     {"<20 mm %", Align::right}});
+  std::size_t shown = 0;
+  std::size_t more = 0;
   for (const NamedNearby& nerve : answer.nerves) {
     if (nerve.near.nearest_mm.p50 > kShown_mm) continue;
+    if (shown == kNerves) {
+      ++more;
+      continue;
+    }
+    ++shown;
     std::vector<std::string> cells{nerve.nerve, range(nerve.near.nearest_mm),
                                    fmt::format("{:.0f}", nerve.near.at_along_mm),
                                    fmt::format("{:.0f}", nerve.near.depth_mm.p50)};
@@ -64,7 +72,11 @@ std::string table(const IncisionAnswer& answer) {
   if (nerves.empty()) {
     return fmt::format("No modelled nerve comes within {:.0f} mm.\n", kShown_mm);
   }
-  return nerves.to_string();
+  std::string text = nerves.to_string();
+  if (more > 0) {
+    text += fmt::format("and {} more within {:.0f} mm, with --json\n", more, kShown_mm);
+  }
+  return text;
 }
 
 std::string clear_text(const IncisionAnswer& answer) {
