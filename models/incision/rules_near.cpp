@@ -15,14 +15,35 @@ using evidence::Row;
 // Skin that faces within 60 degrees of the same way.
 constexpr double kSameSide = 0.5;
 
+// From a place to the straight way between two.
+double distance_mm(const Eigen::Vector3d& p, const Eigen::Vector3d& from,
+                   const Eigen::Vector3d& to) {
+  const Eigen::Vector3d way = to - from;
+  const double squared = way.squaredNorm();
+  const double share = squared > 0.0 ? std::clamp((p - from).dot(way) / squared, 0.0, 1.0) : 0.0;
+  return (from + share * way - p).norm();
+}
+
 bool beside(const Theatre& theatre, const Cut& cut, const ApproachPlan& plan) {
-  return std::ranges::any_of(plan.cut.marks, [&](const AtSkin& mark) {
-    const auto place = theatre.place(mark);
-    return place && std::ranges::any_of(cut.stations, [&](const Station& station) {
-             return (station.skin.position_mm - place->position_mm).norm() <= kBeside_mm &&
-                    station.skin.inward.dot(place->inward) >= kSameSide;
-           });
-  });
+  std::vector<SkinPlace> places;
+  for (const AtSkin& mark : plan.cut.marks) {
+    auto place = theatre.place(mark);
+    if (!place) return false;
+    places.push_back(std::move(*place));
+  }
+  for (std::size_t k = 0; k < places.size(); ++k) {
+    const SkinPlace& from = places[k];
+    const SkinPlace& to = places[std::min(k + 1, places.size() - 1)];
+    const Eigen::Vector3d inward = from.inward + to.inward;
+    if (std::ranges::any_of(cut.stations, [&](const Station& station) {
+          const Eigen::Vector3d& p = station.skin.position_mm;
+          return distance_mm(p, from.position_mm, to.position_mm) <= kBeside_mm &&
+                 station.skin.inward.dot(inward) >= kSameSide * inward.norm();
+        })) {
+      return true;
+    }
+  }
+  return false;
 }
 
 std::string figure_of(const Row& row) {

@@ -22,7 +22,8 @@ struct QuotedRule {
   std::string source;
 };
 
-// An approach speaks of a cut when one of its marks lies so near to it, facing the same way.
+// An approach speaks of a cut when its marks, or the straight way between two of them, lie so near
+// to it, facing the same way.
 inline constexpr double kBeside_mm = 25.0;
 
 // `approach`: the named one; empty for a cut of the user's own.

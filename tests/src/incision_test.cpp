@@ -112,7 +112,7 @@ TEST_CASE("a named approach brings its pose and its rules", "[cli][incision]") {
 
 TEST_CASE("a cut of one's own is told the rules of the approaches beside it on its side",
           "[cli][incision]") {
-  const Json answer = answer_of({"--pin", "lateral epicondyle, 100 proximal, on lateral"});
+  const Json answer = answer_of({"--pin", "lateral epicondyle, 75 proximal, on lateral"});
   bool of_the_radial_nerve = false;
   for (const Json& rule : answer["rules"]) {
     CHECK(rule["surface"] != "medial");
