@@ -44,7 +44,7 @@ std::string head(const IncisionAnswer& answer) {
 
 std::string table(const IncisionAnswer& answer) {
   using Align = TextTable::Align;
-  TextTable nerves({{"Nerve", Align::left, 36},
+  TextTable nerves({{"Nerve", Align::left, 34},
                     {"Nearest mm", Align::right},
                     {"At mm", Align::right},
                     {"Deep mm", Align::right},

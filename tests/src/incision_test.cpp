@@ -38,8 +38,9 @@ TEST_CASE("incision answers a line with every key of the contract", "[cli][incis
   CHECK(answer["points"][0]["along_mm"] == 0.0);
   CHECK(answer["points"][0]["position_mm"].size() == 3);
   REQUIRE_FALSE(answer["nerves"].empty());
+  // The radial nerve, or a branch of it within the triceps.
   const Json& nearest = answer["nerves"][0];
-  CHECK(nearest["nerve"] == "radial nerve");
+  CHECK(nearest["nerve"].get<std::string>().starts_with("radial "));
   CHECK(nearest["nearest_mm"]["p05"] <= nearest["nearest_mm"]["p95"]);
   CHECK(nearest["depth_mm"]["p50"] > 0.0);
   REQUIRE(nearest["chance_within"].size() == 4);
