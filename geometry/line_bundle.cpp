@@ -221,9 +221,15 @@ struct LineBundle::Work {
     Three p{};
     Three v{};
     Eight inverse{};
-    eight::fill(p, one.p[0], one.p[1], one.p[2]);
-    eight::fill(v, one.v[0], one.v[1], one.v[2]);
-    eight::fill(inverse, one.inverse);
+    Eight whole{};
+    eight::load(whole, one.p);
+    eight::spread(p.x, whole, 0);
+    eight::spread(p.y, whole, 1);
+    eight::spread(p.z, whole, 2);
+    eight::spread(v.x, whole, 3);
+    eight::spread(v.y, whole, 4);
+    eight::spread(v.z, whole, 5);
+    eight::spread(inverse, whole, 6);
     squared_mm2<kPoints>(tracks, p, v, inverse, mm2);
   }
 

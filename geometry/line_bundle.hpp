@@ -67,7 +67,7 @@ class LineBundle {
     float radius[kGroup];
   };
   // Straight within kStraight_mm in one sample.
-  struct Stretch {
+  struct alignas(32) Stretch {
     float p[3];
     float v[3];
     float inverse;  // of the length of v squared
