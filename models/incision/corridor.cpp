@@ -192,8 +192,8 @@ double whole_chance(const SampledNerves& nerves, const std::vector<std::uint8_t>
 Expected<Corridor> corridor(const Theatre& theatre, const SampledNerves& nerves,
                             const PlannedCut& planned, const CorridorOptions& options) {
   if (planned.kind != CutKind::line) {
-    return std::unexpected(Error::input(
-        {"/kind", "only a line has a corridor", "Ask about a line over the skin."}));
+    return std::unexpected(
+        Error::input({"/kind", "only a line has a corridor", "Ask about a line over the skin."}));
   }
   const auto within_mm = checked_within_mm(options.within_mm);
   if (!within_mm) return std::unexpected(within_mm.error());
@@ -210,8 +210,7 @@ Expected<Corridor> corridor(const Theatre& theatre, const SampledNerves& nerves,
   result.chance = result.wanted_chance;
   result.line = *wanted;
   const std::vector<Vector3d> right = rights(*wanted);
-  const Strip strip =
-      strip_beside(theatre, nerves, *chosen, planned, *wanted, right, options);
+  const Strip strip = strip_beside(theatre, nerves, *chosen, planned, *wanted, right, options);
   std::vector<double> offsets_mm(wanted->stations.size(), 0.0);
   if (wanted->stations.size() > 1) {
     const LineFamily family = family_beside(*wanted, options, *step);
@@ -227,8 +226,8 @@ Expected<Corridor> corridor(const Theatre& theatre, const SampledNerves& nerves,
       offsets_mm = std::move(of_line);
     }
   }
-  const auto most = static_cast<std::uint32_t>(options.place_chance *
-                                               static_cast<double>(nerves.limbs()) + 1e-9);
+  const auto most =
+      static_cast<std::uint32_t>(options.place_chance * static_cast<double>(nerves.limbs()) + 1e-9);
   for (std::size_t k = 0; k < offsets_mm.size(); ++k) {
     const auto at = static_cast<int>(std::lround(offsets_mm[k] / kOffset_mm));
     result.places.push_back({offsets_mm[k], right[k],

@@ -3,8 +3,8 @@
 // is to either side.
 //
 // What is made least: the chance, over the sampled limbs, that a chosen nerve lies within
-// `within_mm` of the cut anywhere along it and down to its depth - of the whole line, not the sum of
-// its places. Among lines of the same chance the one that leaves the wanted line least.
+// `within_mm` of the cut anywhere along it and down to its depth - of the whole line, not the sum
+// of its places. Among lines of the same chance the one that leaves the wanted line least.
 //
 // Over which lines: those that lie beside the wanted line by an offset across it, at most
 // `half_width_mm`, at both ends at most `ends_may_slide_mm`. The offset has a value, a multiple of

@@ -116,8 +116,8 @@ class Search {
       std::uint32_t at_least = 0;
       for (std::size_t w = 0; w < strip_.words; ++w) {
         so_far_[i + 1][w] = so_far_[i][w] | set(i, a, b)[w];
-        at_least += static_cast<std::uint32_t>(
-            std::popcount(so_far_[i + 1][w] | unavoidable(i + 1, b)[w]));
+        at_least +=
+            static_cast<std::uint32_t>(std::popcount(so_far_[i + 1][w] | unavoidable(i + 1, b)[w]));
       }
       if (worse_than_kept(at_least, with_b)) continue;
       line[i + 1] = b;

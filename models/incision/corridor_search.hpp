@@ -11,14 +11,14 @@ namespace endplate::incision {
 
 struct Strip {
   std::size_t stations = 0;
-  int half = 0;           // offsets -half to half, in steps
-  std::size_t words = 0;  // of a set of limbs
+  int half = 0;                     // offsets -half to half, in steps
+  std::size_t words = 0;            // of a set of limbs
   std::vector<std::uint64_t> near;  // by station, offset, word
 
   const std::uint64_t* at(std::size_t station, int offset) const {
-    return near.data() +
-           (station * static_cast<std::size_t>(2 * half + 1) +
-            static_cast<std::size_t>(offset + half)) * words;
+    return near.data() + (station * static_cast<std::size_t>(2 * half + 1) +
+                          static_cast<std::size_t>(offset + half)) *
+                             words;
   }
 };
 
