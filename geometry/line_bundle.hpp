@@ -31,7 +31,7 @@ class LineBundle {
   // So many tracks are asked about at once; eight and eight of them are judged together.
   static constexpr std::size_t kTracks = 64;
   static constexpr std::size_t kLeaf = 8;
-  static constexpr double kStraight_mm = 0.15;
+  static constexpr double kStraight_mm = 0.05;
 
   // At least one line; all in as many samples, at least one.
   explicit LineBundle(std::span<const Line> lines);
