@@ -171,7 +171,7 @@ class CgalBallsAlong : public CgalTrees {
 class CgalBox : public CgalTrees {
  public:
   explicit CgalBox(const std::vector<SampledLine>& lines) : CgalTrees(lines) {}
-  std::string name() const override { return "CGAL widened box, then segment against segment"; }
+  std::string name() const override { return "CGAL widened box then segment against segment"; }
   bool nearest() const override { return false; }
   Counts within(std::span<const Track> tracks, std::span<const double> within_mm) const override {
     return count(trees_.size(), tracks.size(), within_mm.size(),
@@ -236,7 +236,7 @@ class EmbreePoints : public RiskRival {
     rtcReleaseDevice(device_);
   }
   std::string name() const override {
-    return bounded_ ? "Embree point query within the distance" : "Embree point query, nearest";
+    return bounded_ ? "Embree point query within the distance" : "Embree point query nearest";
   }
   bool nearest() const override { return !bounded_; }
   Counts within(std::span<const Track> tracks, std::span<const double> within_mm) const override {
@@ -328,7 +328,7 @@ class NanoflannPoints : public RiskRival {
       clouds_.push_back(std::move(cloud));
     }
   }
-  std::string name() const override { return "nanoflann, points every 1 mm"; }
+  std::string name() const override { return "nanoflann points every 1 mm"; }
   bool nearest() const override { return true; }
   Counts within(std::span<const Track> tracks, std::span<const double> within_mm) const override {
     return count(clouds_.size(), tracks.size(), within_mm.size(),
