@@ -12,13 +12,9 @@
 #include <span>
 #include <vector>
 
-namespace endplate::geometry {
+#include "geometry/track.hpp"
 
-// From where it begins to where it ends; both may be one place.
-struct Track {
-  Eigen::Vector3d from_mm = Eigen::Vector3d::Zero();
-  Eigen::Vector3d to_mm = Eigen::Vector3d::Zero();
-};
+namespace endplate::geometry {
 
 class LineSamples {
  public:
