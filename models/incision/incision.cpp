@@ -6,6 +6,8 @@
 #include <set>
 
 #include "models/incision/mark_text.hpp"
+#include "models/limb/drawn_courses.hpp"
+#include "models/limb/girdle_courses.hpp"
 #include "models/limb/limb_size.hpp"
 #include "models/limb/sampled_line.hpp"
 #include "models/limb/ulnar_transposition.hpp"
@@ -91,11 +93,21 @@ Expected<IncisionAnswer> answer_incision(const casefile::Case& patient, const Pl
       nearby(*theatre, *tree, *cut, *lines,
              size_ratios(theatre->limb().size(), options.samples, options.seed), options.nearby);
 
+  std::optional<Corridor> beside;
+  if (options.corridor) {
+    const auto nerves = SampledNerves::from(*lines);
+    if (!nerves) return std::unexpected(nerves.error());
+    auto found = corridor(*theatre, *nerves, planned, *options.corridor);
+    if (!found) return std::unexpected(found.error());
+    beside = std::move(*found);
+  }
   auto rules = rules_near(package, *theatre, *cut, options.approach);
   if (!rules) return std::unexpected(rules.error());
 
   IncisionAnswer answer;
   answer.rules = std::move(*rules);
+  answer.corridor = std::move(beside);
+  if (options.corridor) answer.corridor_within_mm = options.corridor->within_mm;
   answer.label = planned.label;
   answer.side = theatre->side();
   if (!theatre->pose().pose.is_neutral()) answer.pose_deg = patient.limb.pose_deg;
@@ -111,10 +123,18 @@ Expected<IncisionAnswer> answer_incision(const casefile::Case& patient, const Pl
   answer.depth_low_mm = depth_mm(low);
   answer.depth_high_mm = depth_mm(high);
   answer.cut = std::move(*cut);
+  const auto drawn = limb::DrawnCourses::from(package, *tree);
+  if (!drawn) return std::unexpected(drawn.error());
+  const auto girdle = limb::GirdleCourses::from(package, *tree);
+  if (!girdle) return std::unexpected(girdle.error());
   std::set<std::string> sources;
+  std::size_t assumed = 0;
   for (NerveNearby& nerve : near.nerves) {
-    const auto rows = theatre->limb().sources(nerve.nerve);
-    sources.insert(rows.begin(), rows.end());
+    const auto own = theatre->limb().sources(nerve.nerve);
+    for (const auto* rows : {&own, &drawn->rows(nerve.nerve), &girdle->rows(nerve.nerve)}) {
+      sources.insert(rows->begin(), rows->end());
+    }
+    assumed += theatre->limb().on_course(nerve.nerve) ? 0 : 1;
     answer.nerves.push_back({tree->node(nerve.nerve).name, std::move(nerve)});
   }
   for (const QuotedRule& rule : answer.rules) sources.insert(rule.row);
@@ -130,8 +150,19 @@ Expected<IncisionAnswer> answer_incision(const casefile::Case& patient, const Pl
   for (const auto* words : {&theatre->limb().assumptions(), &theatre->pose().assumptions}) {
     answer.assumptions.insert(answer.assumptions.end(), words->begin(), words->end());
   }
+  if (answer.corridor) {
+    answer.assumptions.emplace_back(
+        "The corridor is that of this limb's own skin and of the mean limb's size; the least of "
+        "many chances is a little too low.");
+  }
   if (const auto moved = limb::ulnar_transposition(patient.operations)) {
     answer.assumptions.push_back(limb::in_words(*moved));
+  }
+  if (assumed > 0) {
+    answer.assumptions.push_back(fmt::format(
+        "{} of the {} nerves shown have no fitted course: they are drawn by textbook anatomy and "
+        "what is published of them (drawn_courses.csv, girdle_courses.csv).",
+        assumed, answer.nerves.size()));
   }
   say_what_was_taken(answer, answer.assumptions);
   return answer;

@@ -11,6 +11,7 @@
 #include "models/casefile/case.hpp"
 #include "models/core/error.hpp"
 #include "models/evidence/data_package.hpp"
+#include "models/incision/corridor.hpp"
 #include "models/incision/cut.hpp"
 #include "models/incision/nearby.hpp"
 #include "models/incision/rules_near.hpp"
@@ -19,14 +20,15 @@ namespace endplate::incision {
 
 // What is said of every answer: the model holds no vessel and no tendon.
 inline constexpr std::string_view kNotModelled =
-    "vessels and tendons are not in the model, nor are nerves without a course; a place far from "
-    "the modelled nerves is not a place without danger";
+    "vessels and tendons are not in the model, nor are nerves without a line in it; a place far "
+    "from the modelled nerves is not a place without danger";
 
 struct IncisionOptions {
   int samples = 1000;  // limbs, >= 2
   std::uint64_t seed = 1;
   NearbyOptions nearby;
   std::string approach;  // the named one, whose rules apply; empty for a cut of one's own
+  std::optional<CorridorOptions> corridor;  // of a line: the one of least risk beside it
 };
 
 struct NamedNearby {
@@ -53,6 +55,8 @@ struct IncisionAnswer {
   std::vector<double> along_chance;  // by station: any nerve within `farther_than_mm`
   double farther_than_mm = 0.0;
   std::vector<QuotedRule> rules;
+  std::optional<Corridor> corridor;
+  double corridor_within_mm = 0.0;
   std::vector<std::string> assumptions;
   std::vector<std::string> warnings;
   std::vector<std::string> sources;

@@ -30,6 +30,8 @@ struct Options {
   std::string toward;
   std::optional<double> depth_mm;
   double farther_than_mm = 10.0;
+  std::optional<double> corridor_mm;
+  double within_mm = 5.0;
   std::size_t which = 1;
 };
 
@@ -126,6 +128,11 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
   settings.samples = common.samples;
   settings.seed = common.seed;
   settings.nearby.farther_than_mm = options.farther_than_mm;
+  if (options.corridor_mm) {
+    settings.corridor.emplace();
+    settings.corridor->half_width_mm = *options.corridor_mm;
+    settings.corridor->within_mm = options.within_mm;
+  }
   if (!*given) settings.approach = options.approach;
   auto answer = incision::answer_incision(patient, *planned, *package, settings);
   if (!answer) return std::unexpected(answer.error());
@@ -170,6 +177,14 @@ void register_incision(Registry& registry) {
       ->add_option("--farther-than", options->farther_than_mm,
                    "mm: tell the stretches farther than this from every modelled nerve")
       ->check(CLI::PositiveNumber)
+      ->capture_default_str();
+  auto* beside = command->add_option(
+      "--corridor", options->corridor_mm,
+      "of a line: the one of least risk at most so many mm beside it, between its ends");
+  beside->check(CLI::Range(1.0, incision::kWidest_mm));
+  command->add_option("--within", options->within_mm, "mm: what the corridor counts as a risk")
+      ->check(CLI::Range(0.5, incision::kFarthest_mm))
+      ->needs(beside)
       ->capture_default_str();
   command->add_option("--which", options->which, "which of the case file's incisions, from 1")
       ->capture_default_str();

@@ -43,6 +43,31 @@ Json nerves_json(const IncisionAnswer& answer) {
   return list;
 }
 
+Json room_json(const incision::Room& room) {
+  return {{"mm", room.mm}, {"to_edge", room.to_edge}};
+}
+
+Json corridor_json(const IncisionAnswer& answer) {
+  const incision::Corridor& corridor = *answer.corridor;
+  Json places = Json::array();
+  for (std::size_t k = 0; k < corridor.places.size(); ++k) {
+    const incision::CorridorPlace& place = corridor.places[k];
+    const incision::Station& station = corridor.line.stations[k];
+    places.push_back({{"along_mm", station.along_mm},
+                      {"position_mm", vector_json(station.skin.position_mm)},
+                      {"offset_to_right_mm", place.offset_mm},
+                      {"right", vector_json(place.right)},
+                      {"chance", place.chance},
+                      {"room_to_right", room_json(place.to_right)},
+                      {"room_to_left", room_json(place.to_left)}});
+  }
+  return {{"within_mm", answer.corridor_within_mm},
+          {"wanted_chance", corridor.wanted_chance},
+          {"chance", corridor.chance},
+          {"moved", corridor.moved},
+          {"points", std::move(places)}};
+}
+
 }  // namespace
 
 Json incision_json(const CommonOptions& common, const IncisionAnswer& answer) {
@@ -79,6 +104,7 @@ Json incision_json(const CommonOptions& common, const IncisionAnswer& answer) {
                      {"row", rule.row}});
   }
   document["rules"] = std::move(rules);
+  if (answer.corridor) document["corridor"] = corridor_json(answer);
   document["not_modelled"] = incision::kNotModelled;
   return document;
 }

@@ -1,6 +1,9 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "models/casefile/words.hpp"
 #include "output/dates.hpp"
 #include "output/envelope.hpp"
@@ -95,6 +98,33 @@ std::string clear_text(const IncisionAnswer& answer) {
                                        answer.farther_than_mm, fmt::join(stretches, "; ")));
 }
 
+// The side of the limb to which a line is moved most.
+std::string_view side_of(const Eigen::Vector3d& way, Side limb) {
+  const double lateral = limb == Side::left ? -way.z() : way.z();
+  if (std::abs(way.x()) > std::abs(lateral)) return way.x() > 0.0 ? "forward" : "backward";
+  return lateral > 0.0 ? "laterally" : "medially";
+}
+
+std::string corridor_text(const IncisionAnswer& answer) {
+  if (!answer.corridor) return {};
+  const incision::Corridor& corridor = *answer.corridor;
+  const std::string what = fmt::format("a modelled nerve within {:g} mm of the line: {} %",
+                                       answer.corridor_within_mm, per_cent(corridor.wanted_chance));
+  if (!corridor.moved) {
+    return labelled("Corridor", what + "; no line beside it has less");
+  }
+  const auto most = std::ranges::max_element(
+      corridor.places, {},
+      [](const incision::CorridorPlace& place) { return std::abs(place.offset_mm); });
+  const auto at = static_cast<std::size_t>(most - corridor.places.begin());
+  return labelled("Corridor",
+                  fmt::format("{}; {} % on a line that leaves it by up to {:.0f} mm {}, {:.0f} mm "
+                              "along (points with --json)",
+                              what, per_cent(corridor.chance), std::abs(most->offset_mm),
+                              side_of(most->offset_mm * most->right, answer.side),
+                              corridor.line.stations[at].along_mm));
+}
+
 // Each in quotes, with the side and the pose that it was found in.
 std::string rules_text(const IncisionAnswer& answer) {
   if (answer.rules.empty()) return {};
@@ -127,6 +157,7 @@ std::string incision_text(const IncisionAnswer& answer) {
                                                   "limbs",
                                                   incision::kMet_mm));
   text += clear_text(answer);
+  text += corridor_text(answer);
   text += labelled("Not there", std::string(incision::kNotModelled));
   text += '\n' + rules_text(answer);
   for (const std::string& line :

@@ -1,5 +1,6 @@
 // The incision command from its options and a case file to both answers.
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <nlohmann/json.hpp>
 #include <sstream>
 #include <string>
@@ -120,4 +121,24 @@ TEST_CASE("a cut of one's own is told the rules of the approaches beside it on i
     of_the_radial_nerve = of_the_radial_nerve || rule["nerve"] == "radial nerve";
   }
   CHECK(of_the_radial_nerve);
+}
+
+TEST_CASE("a corridor is never worse than the line that was wanted", "[cli][incision]") {
+  const std::vector<std::string> line{
+      "--line",
+      "lateral epicondyle, 120 proximal, on lateral; lateral epicondyle, 20 proximal, on "
+      "lateral",
+      "--depth", "12"};
+  auto with = line;
+  with.insert(with.end(), {"--corridor", "15"});
+  const Json corridor = answer_of(with)["corridor"];
+  CHECK(corridor["within_mm"] == 5.0);
+  CHECK(corridor["chance"] <= corridor["wanted_chance"]);
+  REQUIRE_FALSE(corridor["points"].empty());
+  for (const Json& point : corridor["points"]) {
+    CHECK(std::abs(point["offset_to_right_mm"].get<double>()) <= 15.0);
+  }
+  CHECK_FALSE(answer_of(line).contains("corridor"));
+  // A track has no corridor.
+  CHECK(incision({"--pin", "pisiform", "--corridor", "10"}).status == 2);
 }
