@@ -178,9 +178,8 @@ void register_incision(Registry& registry) {
                    "mm: tell the stretches farther than this from every modelled nerve")
       ->check(CLI::PositiveNumber)
       ->capture_default_str();
-  auto* beside = command->add_option(
-      "--corridor", options->corridor_mm,
-      "of a line: the one of least risk at most so many mm beside it, between its ends");
+  auto* beside = command->add_option("--corridor", options->corridor_mm,
+                                     "the line of least risk, so many mm beside it at most");
   beside->check(CLI::Range(1.0, incision::kWidest_mm));
   command->add_option("--within", options->within_mm, "mm: what the corridor counts as a risk")
       ->check(CLI::Range(0.5, incision::kFarthest_mm))

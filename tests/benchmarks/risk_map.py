@@ -38,6 +38,7 @@ for panel, (what, label) in zip(panels, labels.items()):
         print(f"{what}, {depth} mm: grows with the power {power:.2f}")
     panel.set_xlabel(label)
     panel.set_ylabel("processor time, s")
+    panel.xaxis.set_major_locator(plt.MaxNLocator(4))
     panel.set_xlim(left=0)
     panel.set_ylim(bottom=0)
 panels[0].legend(frameon=False)

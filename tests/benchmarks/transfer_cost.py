@@ -33,6 +33,7 @@ for panel, what, label in zip(panels, ("limbs", "candidates"), ("sampled limbs",
     panel.set_xlabel(label)
     panel.set_ylabel("processor time, ms")
     panel.set_title(f"reach, {other}", fontsize=10)
+    panel.xaxis.set_major_locator(plt.MaxNLocator(5))
     panel.set_xlim(left=0)
     panel.set_ylim(bottom=0)
 figure.savefig(picture, metadata={"Date": None})
