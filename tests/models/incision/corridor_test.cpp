@@ -3,6 +3,7 @@
 #include "models/incision/corridor.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <map>
