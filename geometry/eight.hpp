@@ -47,7 +47,11 @@ ENDPLATE_EIGHT void fill(Three& to, float x, float y, float z) {
 // One of eight numbers to all lanes. Filled with a number read from memory, g++ 12 would put it
 // into one lane after another.
 ENDPLATE_EIGHT void spread(Eight& to, const Eight& from, int k) {
+#ifdef __clang__
+  fill(to, from[k]);
+#else
   to = __builtin_shuffle(from, Mask{k, k, k, k, k, k, k, k});
+#endif
 }
 
 ENDPLATE_EIGHT void clamp_share(Eight& share) {

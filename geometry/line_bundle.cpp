@@ -380,8 +380,7 @@ struct LineBundle::Work {
     }
   }
 
-#define ENDPLATE_CLONES \
-  __attribute__((target_clones("avx2", "default"), optimize("fp-contract=off")))
+#define ENDPLATE_CLONES __attribute__((target_clones("avx2", "default")))
 
   ENDPLATE_CLONES void points_within(float within_mm, std::span<std::uint64_t> near) const {
     within<true>(within_mm, near);

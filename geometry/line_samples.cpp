@@ -21,9 +21,11 @@ struct FloatTrack {
 
 // The smallest squared distances of the stretches of a group's lines, moved by `moved`, from the
 // track.
-__attribute__((target_clones("avx2", "default"), optimize("fp-contract=off"))) void group_nearest(
-    const float (*places)[3][8], std::size_t count, const FloatTrack& track,
-    const float (*moved)[8], float* best_mm2) {
+__attribute__((target_clones("avx2", "default"))) void group_nearest(const float (*places)[3][8],
+                                                                     std::size_t count,
+                                                                     const FloatTrack& track,
+                                                                     const float (*moved)[8],
+                                                                     float* best_mm2) {
   Three from;
   Three along;
   eight::fill(from, track.from.x(), track.from.y(), track.from.z());

@@ -39,7 +39,7 @@ class Theatre {
  public:
   // Fault::input as CaseLimb and CasePose have it.
   static Expected<Theatre> from(const evidence::DataPackage& package,
-                                const anatomy::NerveTree& tree, const casefile::Limb& limb);
+                                const anatomy::NerveTree& tree, const casefile::Limb& given);
 
   Side side() const;
   const limb::CaseLimb& limb() const;
