@@ -28,6 +28,8 @@ class TriangleTree {
   ~TriangleTree();
   TriangleTree(TriangleTree&&) noexcept;
   TriangleTree& operator=(TriangleTree&&) noexcept;
+  TriangleTree(const TriangleTree&) = delete;
+  TriangleTree& operator=(const TriangleTree&) = delete;
 
   // The nearest first; a ray through an edge may name both of its triangles. `direction` of any
   // length above 0.

@@ -129,7 +129,7 @@ Strip strip_beside(const Theatre& theatre, const SampledNerves& nerves,
   strip.stations = wanted.stations.size();
   strip.half = static_cast<int>(options.half_width_mm / kOffset_mm);
   strip.words = (nerves.limbs() + 63) / 64;
-  const auto across = static_cast<std::size_t>(2 * strip.half + 1);
+  const std::size_t across = 2 * static_cast<std::size_t>(strip.half) + 1;
   std::vector<Track> tracks(strip.stations * across);
   tbb::parallel_for(std::size_t{0}, tracks.size(), [&](std::size_t i) {
     const std::size_t k = i / across;

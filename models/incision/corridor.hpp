@@ -75,9 +75,9 @@ struct Corridor {
 double whole_chance(const SampledNerves& nerves, const std::vector<std::uint8_t>& chosen,
                     const Cut& cut, double within_mm);
 
-// `wanted`: a line. Problems stand as lay_cut has them, or at "/kind", "/within_mm",
+// `planned`: a line. Problems stand as lay_cut has them, or at "/kind", "/within_mm",
 // "/half_width_mm", "/ends_may_slide_mm", "/place_chance", "/offset_step_mm" or "/nerves/INDEX".
 Expected<Corridor> corridor(const Theatre& theatre, const SampledNerves& nerves,
-                            const PlannedCut& wanted, const CorridorOptions& options);
+                            const PlannedCut& planned, const CorridorOptions& options);
 
 }  // namespace endplate::incision
