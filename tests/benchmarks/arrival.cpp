@@ -16,29 +16,16 @@
 #include "models/recovery/forecast.hpp"
 #include "models/recovery/target_sample.hpp"
 #include "models/recovery/word_block.hpp"
+#include "tests/benchmarks/bench.hpp"
 
 namespace {
 
 using namespace endplate;
+using benchmarks::need;
+using benchmarks::processor_seconds;
 using Json = nlohmann::json;
 
 constexpr int kMostLimbs = 4000;  // as the program has it
-
-template <class Value>
-Value need(Expected<Value> value) {
-  if (value) return std::move(*value);
-  for (const Problem& problem : value.error().problems) {
-    std::cerr << problem.place << ": " << problem.what << '\n';
-  }
-  std::exit(1);
-}
-
-// Of this process on the processor, so that others on the machine count little.
-double processor_seconds() {
-  timespec now{};
-  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
-  return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
-}
 
 // The shortest of several runs.
 template <class Work>

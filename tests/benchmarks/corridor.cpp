@@ -8,20 +8,11 @@
 
 #include "models/anatomy/anatomy.hpp"
 #include "models/incision/corridor.hpp"
+#include "tests/benchmarks/bench.hpp"
 #include "tests/benchmarks/risk_scene.hpp"
 
-namespace {
-
 using namespace endplate;
-
-template <class Value>
-Value need(Expected<Value> value) {
-  if (value) return std::move(*value);
-  std::cerr << value.error().problems.front().what << '\n';
-  std::exit(1);
-}
-
-}  // namespace
+using benchmarks::need;
 
 int main(int argc, char** argv) {
   if (argc < 2) {

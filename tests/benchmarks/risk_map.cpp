@@ -11,6 +11,7 @@
 #include <iostream>
 
 #include "models/incision/risk_map.hpp"
+#include "tests/benchmarks/bench.hpp"
 #include "tests/benchmarks/risk_rivals.hpp"
 #include "tests/benchmarks/risk_scene.hpp"
 
@@ -23,13 +24,6 @@ using geometry::Track;
 constexpr std::array<double, 4> kWithin_mm{2.0, 5.0, 10.0, 20.0};
 constexpr double kDepth_mm = 10.0;
 constexpr int kFinest = 4;
-
-template <class Value>
-Value need(Expected<Value> value) {
-  if (value) return std::move(*value);
-  std::cerr << value.error().problems.front().what << '\n';
-  std::exit(1);
-}
 
 // The shortest of some runs, s.
 template <class Work>

@@ -1,4 +1,5 @@
 #include "tests/benchmarks/risk_scene.hpp"
+#include "tests/benchmarks/bench.hpp"
 
 #include <cstdlib>
 #include <ctime>
@@ -12,15 +13,6 @@
 
 namespace endplate::benchmarks {
 namespace {
-
-template <class Value>
-Value need(Expected<Value> value) {
-  if (value) return std::move(*value);
-  for (const Problem& problem : value.error().problems) {
-    std::cerr << problem.place << ": " << problem.what << '\n';
-  }
-  std::exit(1);
-}
 
 constexpr double kStep_mm = 5.0;
 
@@ -50,12 +42,6 @@ std::vector<limb::SampledLine> first_limbs(const std::vector<limb::SampledLine>&
   std::vector<limb::SampledLine> first = lines;
   for (limb::SampledLine& line : first) line.samples_mm.resize(line.mean_mm.size() * limbs);
   return first;
-}
-
-double processor_seconds() {
-  timespec now{};
-  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
-  return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
 }
 
 }  // namespace endplate::benchmarks

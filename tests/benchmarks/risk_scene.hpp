@@ -21,7 +21,4 @@ RiskScene risk_scene(const std::filesystem::path& datasets, int finest, int limb
 std::vector<limb::SampledLine> first_limbs(const std::vector<limb::SampledLine>& lines,
                                            std::size_t limbs);
 
-// Of this process on the processor, s: others on the machine count little.
-double processor_seconds();
-
 }  // namespace endplate::benchmarks

@@ -19,26 +19,13 @@
 #include "models/evidence/data_package.hpp"
 #include "models/transfer/reach.hpp"
 #include "models/transfer/transfers.hpp"
+#include "tests/benchmarks/bench.hpp"
 
 namespace {
 
 using namespace endplate;
-
-template <class Value>
-Value need(Expected<Value> value) {
-  if (value) return std::move(*value);
-  for (const Problem& problem : value.error().problems) {
-    std::cerr << problem.place << ": " << problem.what << '\n';
-  }
-  std::exit(1);
-}
-
-// Of this process on the processor, so that others on the machine count little.
-double processor_seconds() {
-  timespec now{};
-  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
-  return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
-}
+using benchmarks::need;
+using benchmarks::processor_seconds;
 
 // The shortest of three runs, ms.
 template <class Work>
