@@ -3,6 +3,7 @@
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
+#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <utility>
 
@@ -175,6 +176,25 @@ ApproachShares approach_shares(const std::vector<ApproachMeasure>& measures,
     }
   }
   return s;
+}
+
+double expected_within(const std::vector<ApproachMeasure>& measures,
+                       const std::vector<ApproachPrediction>& predictions,
+                       const evidence::ScaleCurve& between_studies) {
+  double expected = 0.0;
+  for (std::size_t i = 0; i < measures.size(); ++i) {
+    const incision::Published& p = measures[i].published;
+    if (!within_printed(measures[i], predictions[i].without)) continue;
+    const bool by_sd = p.mean_mm && p.sd_mm;
+    const double low_mm = by_sd ? *p.mean_mm - *p.sd_mm : *p.min_mm;
+    const double high_mm = by_sd ? *p.mean_mm + *p.sd_mm : *p.max_mm;
+    const double mean_mm = p.mean_mm.value_or((low_mm + high_mm) / 2.0);
+    const double sampling_mm = by_sd && p.limbs ? *p.sd_mm / std::sqrt(*p.limbs) : 0.0;
+    const boost::math::normal true_mean(
+        mean_mm, std::hypot(between_studies.at(std::abs(mean_mm)), sampling_mm));
+    expected += cdf(true_mean, high_mm) - cdf(true_mean, low_mm);
+  }
+  return expected;
 }
 
 }  // namespace endplate::calibration

@@ -84,4 +84,12 @@ ApproachShares approach_shares(const std::vector<incision::ApproachMeasure>& mea
                                const std::vector<calibration::ApproachPrediction>& predictions,
                                bool full);
 
+// How many of the scored rows a limb could expect to meet that stood exactly at the mean of all
+// studies of every quantity: the printed mean of one study is drawn about that mean with the spread
+// between studies (of the shipped fit, at that distance) and its own sampling error. Counts no
+// sampling error where a row prints no deviation or no number of limbs, which makes it larger.
+double expected_within(const std::vector<incision::ApproachMeasure>& measures,
+                       const std::vector<ApproachPrediction>& predictions,
+                       const evidence::ScaleCurve& between_studies);
+
 }  // namespace endplate::calibration

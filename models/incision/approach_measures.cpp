@@ -45,7 +45,8 @@ Published published_of(const evidence::Row& row) {
           row.number("published_distance_mm_mean"),
           row.number("published_distance_mm_sd"),
           row.number("published_distance_mm_min"),
-          row.number("published_distance_mm_max")};
+          row.number("published_distance_mm_max"),
+          row.number("n")};
 }
 
 class Reader {

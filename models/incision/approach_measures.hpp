@@ -29,6 +29,7 @@ struct Published {
   std::optional<double> sd_mm;
   std::optional<double> min_mm;
   std::optional<double> max_mm;
+  std::optional<double> limbs;  // how many were measured
 
   // Within one standard deviation of the mean, or within the range where no deviation is printed;
   // nothing where neither is.

@@ -61,7 +61,7 @@ TEST_CASE("evidence shows rows, weights, heterogeneity and a forest plot", "[cli
   for (const char* part :
        {"EITHER SIDE", "dcb-origin-us-leeeh1996", "87.0", "50 %", "the same measurement as",
         "SD imputed", "■", "◆", "pooled mean", "mean of a new study", "a single limb", "REML",
-        "DerSimonian-Laird", "Paule-Mandel", "Q 10", "I² 9",
+        "DerSimonian-Laird", "Paule-Mandel", "Q 11", "I² 9",
         "Assumed:", "not to replace surgical judgement"}) {
     CHECK_THAT(run.out, Catch::Contains(part));
   }

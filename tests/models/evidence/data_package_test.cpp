@@ -9,5 +9,5 @@ TEST_CASE("the shipped evidence tables read without a problem", "[evidence]") {
       UNSCOPED_INFO(problem.place + ": " + problem.what);
   }
   REQUIRE(package);
-  CHECK(package->table("landmark_distances").size() == 689);
+  CHECK(package->table("landmark_distances").size() == 700);
 }
