@@ -52,6 +52,7 @@ class Sheet {
     const QFont font = font_of(17.0, true);
     painter_.setFont(font);
     const QSizeF size = QFontMetricsF(font, painter_.device()).size(Qt::TextSingleLine, o_.side);
+    layout_.side_text = o_.side;
     layout_.side = QRectF(QPointF(kMargin_px, kMargin_px), size);
     painter_.setPen(o_.palette.text);
     painter_.drawText(layout_.side, Qt::AlignLeft | Qt::AlignVCenter, o_.side);

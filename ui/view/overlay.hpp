@@ -39,6 +39,7 @@ struct Overlay {
 
 // Where things came to stand, logical pixels.
 struct OverlayLayout {
+  QString side_text;
   QRectF side;
   QRectF scale;
   QRectF legend;

@@ -9,6 +9,7 @@
 #include "models/evidence/data_package.hpp"
 #include "models/limb/limb_scene.hpp"
 #include "ui/view/limb_view.hpp"
+#include "ui/view/scene_pick.hpp"
 
 namespace endplate::ui {
 
