@@ -1,0 +1,106 @@
+#include "ui/view/scene_meshes.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace endplate::ui {
+namespace {
+
+constexpr std::array<std::string_view, 13> kMainLandmarks{
+    "acromion, lateral edge", "coracoid process tip",
+    "deltoid insertion",      "lateral epicondyle",
+    "medial epicondyle",      "olecranon tip",
+    "Lister tubercle",        "radial styloid",
+    "ulnar styloid",          "pisiform",
+    "hook of hamate",         "scaphoid tubercle",
+    "distal wrist crease"};
+
+constexpr double kLandmark_mm = 3.2;
+constexpr double kBranchPoint_mm = 2.4;
+constexpr double kSmallBranchPoint_mm = 1.5;
+constexpr double kMotorEntry_mm = 2.8;
+constexpr double kGhost_mm = 0.8;  // of the nerve's own radius
+
+bool is_small(limb::NerveRank rank) {
+  return rank == limb::NerveRank::small || rank == limb::NerveRank::chest;
+}
+
+}  // namespace
+
+bool is_main_landmark(std::string_view name) {
+  return std::ranges::find(kMainLandmarks, name) != kMainLandmarks.end();
+}
+
+Batch batch_of(limb::NerveRank rank) {
+  switch (rank) {
+    case limb::NerveRank::small:
+      return Batch::small_nerves;
+    case limb::NerveRank::chest:
+      return Batch::chest_nerves;
+    default:
+      return Batch::nerves;
+  }
+}
+
+double drawn_radius_mm(limb::NerveRank rank) {
+  switch (rank) {
+    case limb::NerveRank::great:
+      return 2.3;
+    case limb::NerveRank::deep:
+      return 1.5;
+    case limb::NerveRank::girdle:
+      return 1.6;
+    default:
+      return 0.8;
+  }
+}
+
+MeshBatch landmark_dots(const limb::LimbScene& scene, const std::set<std::string>& also) {
+  MeshBatch dots;
+  for (std::size_t i = 0; i < scene.landmarks_mm.size(); ++i) {
+    const std::string& name = scene.shape->landmarks[i];
+    if (!is_main_landmark(name) && !also.contains(name)) continue;
+    add_dot(dots, scene.landmarks_mm[i], kLandmark_mm, Dot::ball, static_cast<std::uint32_t>(i));
+  }
+  return dots;
+}
+
+SceneMeshes mesh_scene(limb::LimbScene scene) {
+  SceneMeshes meshes;
+  const limb::SceneShape& shape = *scene.shape;
+  const auto batch = [&](Batch of) -> MeshBatch& {
+    return meshes.batches[static_cast<std::size_t>(of)];
+  };
+  add_mesh(batch(Batch::skin), scene.skin_mm, shape.skin, 0);
+  for (std::size_t i = 0; i < shape.solids.size(); ++i) {
+    const bool bone = shape.solids[i].kind == limb::SolidKind::bone;
+    add_mesh(batch(bone ? Batch::bones : Batch::muscles), scene.solids_mm[i],
+             shape.solids[i].triangles, static_cast<std::uint32_t>(i));
+  }
+  for (std::size_t i = 0; i < shape.nerves.size(); ++i) {
+    const limb::NerveRank rank = shape.nerves[i].rank;
+    const auto item = static_cast<std::uint32_t>(i);
+    const double radius_mm = drawn_radius_mm(rank);
+    add_tube(batch(batch_of(rank)), scene.nerves_mm[i], radius_mm, is_small(rank) ? 5 : 8, item);
+    if (!is_small(rank)) {
+      add_tube(batch(Batch::ghosts), scene.nerves_mm[i], kGhost_mm * radius_mm, 3, item);
+    }
+  }
+  for (std::size_t i = 0; i < shape.branches.size(); ++i) {
+    const limb::ScenePlace& at = shape.branches[i].at;
+    const limb::NerveRank rank = shape.nerves[at.nerve].rank;
+    if (rank == limb::NerveRank::chest) continue;
+    add_dot(batch(Batch::branch_points), scene.place_mm(at),
+            is_small(rank) ? kSmallBranchPoint_mm : kBranchPoint_mm, Dot::small_ball,
+            static_cast<std::uint32_t>(i));
+  }
+  for (std::size_t i = 0; i < shape.entries.size(); ++i) {
+    add_dot(batch(Batch::motor_entries), scene.place_mm(shape.entries[i].at), kMotorEntry_mm,
+            Dot::diamond, static_cast<std::uint32_t>(i));
+  }
+  batch(Batch::landmarks) = landmark_dots(scene, {});
+  meshes.scene = std::move(scene);
+  return meshes;
+}
+
+}  // namespace endplate::ui
