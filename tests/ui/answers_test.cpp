@@ -1,3 +1,4 @@
+#include <QCoreApplication>
 #include <QUndoStack>
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>

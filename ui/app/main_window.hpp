@@ -22,6 +22,7 @@ namespace endplate::ui {
 class CaseLock;
 class EvidencePanel;
 class HelpDialog;
+class LectureWindow;
 class Panel;
 class RecoveryStore;
 struct CaseTables;
@@ -53,8 +54,15 @@ class MainWindow : public QMainWindow {
   void show_question(const QString& name);
   Panel* panel(const QString& name) const;
 
+  /// A lecture on the whole screen; nothing when the file is no lecture.
+  LectureWindow* show_lecture(const QString& path);
+
   /// The first steps, for whoever opens the desk for the first time.
   void show_tour();
+
+ Q_SIGNALS:
+  /// For whoever shows the limb: give the lecture a view and follow its steps.
+  void lecture_opened(endplate::ui::LectureWindow* window);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -83,6 +91,7 @@ class MainWindow : public QMainWindow {
   void save_as();
   void choose_file();
   void show_settings();
+  void save_table();
   void show_help();
   void show_about();
 

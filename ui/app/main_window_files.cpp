@@ -2,6 +2,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -20,7 +21,9 @@
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/settings_dialog.hpp"
 #include "ui/app/words.hpp"
+#include "ui/lecture/lecture_window.hpp"
 #include "ui/panels/panel.hpp"
+#include "ui/panels/row_table.hpp"
 
 namespace endplate::ui {
 
@@ -37,6 +40,8 @@ void MainWindow::add_menus() {
   file->addSeparator();
   file->addAction(tr("&Save"), QKeySequence::Save, this, [this] { save(); });
   file->addAction(tr("Save &as..."), QKeySequence::SaveAs, this, &MainWindow::save_as);
+  file->addAction(tr("Save &table as CSV..."), QKeySequence("Ctrl+T"), this,
+                  &MainWindow::save_table);
   file->addSeparator();
   file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
@@ -63,6 +68,20 @@ void MainWindow::add_menus() {
     }
     connect(action, &QAction::triggered, this, [this, name = entry.name] { show_question(name); });
   }
+  QMenu* lecture = menuBar()->addMenu(tr("&Lecture"));
+  const QDir lectures(
+      QString::fromStdString((parts_->document.tables().folder / "lectures").string()));
+  for (const QString& name : lectures.entryList({"*.json"}, QDir::Files)) {
+    QString shown = QFileInfo(name).completeBaseName().replace('-', ' ');
+    lecture->addAction(opening(shown), this,
+                       [this, path = lectures.filePath(name)] { show_lecture(path); });
+  }
+  lecture->addSeparator();
+  lecture->addAction(tr("&Open a lecture..."), this, [this] {
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a lecture"), {},
+                                                      tr("Lectures (*.json)"));
+    if (!path.isEmpty()) show_lecture(path);
+  });
   QMenu* help = menuBar()->addMenu(tr("&Help"));
   help->addAction(tr("&Help on this question"), QKeySequence(Qt::Key_F1), this,
                   &MainWindow::show_help);
@@ -177,6 +196,33 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::show_settings() {
   SettingsDialog dialog(parts_->settings.choices(), this);
   if (dialog.exec() == QDialog::Accepted) parts_->settings.set(dialog.choices());
+}
+
+// The table that has the focus, else the first one that is seen.
+void MainWindow::save_table() {
+  Panel* panel = entries_[static_cast<std::size_t>(stack_->currentIndex())].panel;
+  RowTable* seen = nullptr;
+  for (RowTable* table : panel->findChildren<RowTable*>()) {
+    if (!table->isVisible()) continue;
+    if (seen == nullptr || table->hasFocus()) seen = table;
+  }
+  if (seen != nullptr) seen->save_csv();
+}
+
+LectureWindow* MainWindow::show_lecture(const QString& path) {
+  const auto bytes = read_bytes(path);
+  const auto lecture =
+      bytes ? read_lecture(*bytes, parts_->document.tables().anatomy.tree())
+            : Expected<Lecture>(std::unexpected(bytes.error()));
+  if (!lecture) {
+    tell(tr("%1 was not opened.\n%2").arg(path, problem_words(lecture.error().problems)));
+    return nullptr;
+  }
+  auto* window = new LectureWindow(*lecture, parts_->document.tables().anatomy, this);
+  window->setAttribute(Qt::WA_DeleteOnClose);
+  Q_EMIT lecture_opened(window);
+  window->showFullScreen();
+  return window;
 }
 
 void MainWindow::show_help() {

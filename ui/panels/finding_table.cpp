@@ -12,18 +12,18 @@
 namespace endplate::ui {
 namespace {
 
-enum class Shape { open, whole, weak, lost };
+enum class FoundShape { open, whole, weak, lost };
 constexpr int kShapeRole = Qt::UserRole + 1;
 
-Shape shape_of(const FindingRow& row) {
-  if (row.found.isEmpty()) return Shape::open;
+FoundShape shape_of(const FindingRow& row) {
+  if (row.found.isEmpty()) return FoundShape::open;
   if (row.kind == FindingKind::muscle) {
-    if (row.found == "0") return Shape::lost;
-    return row.found.startsWith('5') && row.found != "5-" ? Shape::whole : Shape::weak;
+    if (row.found == "0") return FoundShape::lost;
+    return row.found.startsWith('5') && row.found != "5-" ? FoundShape::whole : FoundShape::weak;
   }
-  if (row.kind == FindingKind::sign) return row.found == "present" ? Shape::lost : Shape::whole;
-  if (row.found == "normal" || row.found == "S4") return Shape::whole;
-  return row.found == "absent" || row.found == "S0" ? Shape::lost : Shape::weak;
+  if (row.kind == FindingKind::sign) return row.found == "present" ? FoundShape::lost : FoundShape::whole;
+  if (row.found == "normal" || row.found == "S4") return FoundShape::whole;
+  return row.found == "absent" || row.found == "S0" ? FoundShape::lost : FoundShape::weak;
 }
 
 // Open: a dashed outline. Weak: half filled. Normal: filled with a light, lost with a dark colour
@@ -38,29 +38,29 @@ class FoundDelegate : public QStyledItemDelegate {
       return;
     }
     const Colours colours(option.palette);
-    const auto shape = static_cast<Shape>(index.data(kShapeRole).toInt());
+    const auto shape = static_cast<FoundShape>(index.data(kShapeRole).toInt());
     const QRectF box = QRectF(option.rect).adjusted(3, 3, -3, -3);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     QColor ink = colours.ink;
-    if (shape == Shape::open) {
+    if (shape == FoundShape::open) {
       painter->setPen(QPen(colours.absent, 1.2, Qt::DashLine));
       painter->drawRoundedRect(box, 4, 4);
       ink = colours.absent;
-    } else if (shape == Shape::weak) {
+    } else if (shape == FoundShape::weak) {
       painter->setPen(QPen(colours.weak, 1.5));
       painter->setBrush(QBrush(colours.weak, Qt::BDiagPattern));
       painter->drawRoundedRect(box, 4, 4);
       painter->fillRect(box.adjusted(4, 2, -4, -2), colours.paper);
     } else {
       painter->setPen(Qt::NoPen);
-      painter->setBrush(shape == Shape::whole ? colours.whole : colours.lost);
+      painter->setBrush(shape == FoundShape::whole ? colours.whole : colours.lost);
       painter->drawRoundedRect(box, 4, 4);
       ink = colours.on_fill;
     }
     QFont font = option.font;
-    font.setBold(shape != Shape::open);
-    font.setItalic(shape == Shape::open);
+    font.setBold(shape != FoundShape::open);
+    font.setItalic(shape == FoundShape::open);
     painter->setFont(font);
     painter->setPen(ink);
     painter->drawText(box, Qt::AlignCenter, index.data().toString());
@@ -102,12 +102,12 @@ QString FindingTable::words(const FindingRow& row) {
   if (row.found.isEmpty()) return tr("not examined");
   if (row.kind == FindingKind::muscle) {
     switch (shape_of(row)) {
-      case Shape::lost:
+      case FoundShape::lost:
         return tr("none, M0");
-      case Shape::whole:
+      case FoundShape::whole:
         return tr("normal, M5");
-      case Shape::weak:
-      case Shape::open:
+      case FoundShape::weak:
+      case FoundShape::open:
         return tr("weak, M%1").arg(row.found);
     }
   }

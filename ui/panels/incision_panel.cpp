@@ -53,6 +53,7 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
   nerves_ = new RowTable(tr("Nerves near the cut"), split_);
   profile_ = new CurveChart(tr("Chance of a nerve within 10 mm along the cut"), split_);
   rules_ = new RowTable(tr("Published rules about this place"), split_);
+  connect(rules_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
   split_->addWidget(nerves_);
   split_->addWidget(profile_);
   split_->addWidget(rules_);
@@ -226,6 +227,7 @@ void IncisionPanel::show_answers() {
                   {}, points.back().x() + 1.0);
   }
   std::vector<Cells> rules;
+  std::vector<QString> behind;
   for (const incision::QuotedRule& rule : answer.rules) {
     rules.push_back({{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {},
                       text_of(rule.row)},
@@ -234,7 +236,9 @@ void IncisionPanel::show_answers() {
                       (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
                      {text_of(rule.figure)},
                      {text_of(rule.source)}});
+    behind.push_back(text_of(rule.row));
   }
+  rules_->set_behind(std::move(behind));
   rules_->setVisible(!rules.empty());
   rules_->set({{tr("Published rule, as quoted"), false, true},
                {tr("Nerve"), false, true},

@@ -73,6 +73,7 @@ PlanPanel::PlanPanel(Desk desk, QWidget* parent)
   body()->addWidget(split_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
+  connect(series_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
   connect(options_, &RowTable::chosen_changed, this, &PlanPanel::show_option);
 }
 
@@ -85,7 +86,11 @@ void PlanPanel::show_answers() {
     return;
   }
   const plan::PlanAnswer& answer = *held.answer;
-  head_->setText(text_of(answer.recovery.decision.next) + '.');
+  const auto patient = desk_.document.last_valid();
+  const bool visited = patient != nullptr && !patient->observations.empty();
+  head_->setText(visited ? tr("Before what later visits showed: %1. The decision weighs them.")
+                               .arg(text_of(answer.recovery.decision.next))
+                         : text_of(answer.recovery.decision.next) + '.');
   std::vector<Cells> rows;
   for (const Option& option : answer.options) {
     const bool shown = option.state != OptionState::closed && answer.not_run.empty();
@@ -177,12 +182,15 @@ void PlanPanel::show_option(int row) {
   detail_->setText(lines.join('\n'));
 
   std::vector<Cells> series;
+  std::vector<QString> behind;
   for (const plan::PublishedResult& result : option.published) {
     series.push_back({{published_words(result)},
                       {text_of(result.entry)},
                       {text_of(result.study)},
                       {text_of(result.provenance)}});
+    behind.push_back(text_of(result.row));
   }
+  series_->set_behind(std::move(behind));
   series_->setVisible(!series.empty());
   series_->set({{tr("Published")},
                 {tr("Who was let in"), false, true},

@@ -227,6 +227,13 @@ void RowTable::save_csv() {
 
 void RowTable::contextMenuEvent(QContextMenuEvent* event) {
   QMenu menu(this);
+  const int row = chosen();
+  if (row >= 0 && static_cast<std::size_t>(row) < behind_.size()) {
+    const QString id = behind_[static_cast<std::size_t>(row)];
+    QAction* behind = menu.addAction(tr("What stands behind this: %1").arg(id));
+    behind->setEnabled(!id.isEmpty());
+    connect(behind, &QAction::triggered, this, [this, id] { Q_EMIT behind_wanted(id); });
+  }
   menu.addAction(tr("Save the table as CSV..."), this, &RowTable::save_csv);
   menu.exec(event->globalPos());
 }

@@ -26,7 +26,7 @@ struct Column {
   QString title;
   bool number = false;   // flush right, in the middle of its column's height
   bool stretch = false;  // takes the room that is left, and wraps
-  QString tip;
+  QString tip{};
 };
 
 class RowModel : public QAbstractTableModel {
@@ -62,6 +62,9 @@ class RowTable : public QTableView {
   void choose(int row);
   QString shown(int row, int column) const;  // in the order as given
 
+  // The row of a table of evidence that stands behind each row; empty where there is none.
+  void set_behind(std::vector<QString> ids) { behind_ = std::move(ids); }
+
   // Grows to the height of its rows, for a table within a page that scrolls.
   void set_whole(bool whole);
 
@@ -71,6 +74,8 @@ class RowTable : public QTableView {
 
  Q_SIGNALS:
   void chosen_changed(int row);
+  // The rows behind a number are wanted: the id of one.
+  void behind_wanted(const QString& id);
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -81,6 +86,7 @@ class RowTable : public QTableView {
   void lay_out();
 
   RowModel* model_;
+  std::vector<QString> behind_;
   bool whole_ = false;
   bool laying_out_ = false;
 };

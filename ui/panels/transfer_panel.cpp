@@ -114,6 +114,7 @@ TransferPanel::TransferPanel(Desk desk, QWidget* parent)
   body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
+  connect(candidates_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
   connect(candidates_, &RowTable::chosen_changed, this, &TransferPanel::show_detail);
 }
 
@@ -181,6 +182,11 @@ void TransferPanel::show_candidates() {
        {tr("Published"), false, true},
        {tr("Verdict")}},
       std::move(rows));
+  std::vector<QString> behind;
+  for (const TransferCandidate* candidate : shown_) {
+    behind.push_back(candidate->judged.published ? text_of(candidate->judged.id) : QString());
+  }
+  candidates_->set_behind(std::move(behind));
   if (candidates_->chosen() < 0 && !shown_.empty()) candidates_->choose(0);
   show_detail();
 }
