@@ -1,0 +1,62 @@
+// A picture of every panel at two sizes, for a person to look at.
+#include <QApplication>
+#include <QDir>
+#include <QPixmap>
+#include <QTabWidget>
+#include <catch2/catch.hpp>
+
+#include "tests/ui/desk_support.hpp"
+#include "ui/answers/answer_runner.hpp"
+#include "ui/app/settings.hpp"
+#include "ui/document/case_document.hpp"
+#include "ui/panels/panel.hpp"
+
+namespace endplate::ui {
+namespace {
+
+void take(DeskUnderTest& desk, const QString& folder, const QString& name, QSize size) {
+  QApplication::processEvents();
+  const QPixmap picture = desk.window().grab();
+  CHECK(desk.window().size() == size);
+  CHECK(picture.save(folder + '/' + name + ".png"));
+}
+
+void take_all(DeskUnderTest& desk, const QString& folder, QSize size) {
+  desk.window().resize(size);
+  for (const QString& question : desk.window().questions()) {
+    Panel& panel = desk.ask(question);
+    take(desk, folder, question, size);
+    for (auto* tabs : panel.findChildren<QTabWidget*>()) {
+      for (int i = 1; i < tabs->count(); ++i) {
+        tabs->setCurrentIndex(i);
+        take(desk, folder, question + "-" + QString::number(i), size);
+      }
+      tabs->setCurrentIndex(0);
+    }
+  }
+}
+
+TEST_CASE("pictures of every panel", "[.pictures]") {
+  DeskUnderTest desk;
+  const int scale = qRound(desk.window().devicePixelRatioF());
+  REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+  desk.answers().set_evidence({"posterior interosseous", "", ""});
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1200)}) {
+    for (const Lightness lightness : {Lightness::light, Lightness::dark}) {
+      Choices choices = desk.window().desk().settings.choices();
+      choices.lightness = lightness;
+      desk.window().desk().settings.set(choices);
+      const QString folder = QString("%1/%2x%3-scale%4-%5")
+                                 .arg(ENDPLATE_SCREENSHOTS)
+                                 .arg(size.width())
+                                 .arg(size.height())
+                                 .arg(scale)
+                                 .arg(lightness == Lightness::dark ? "dark" : "light");
+      QDir().mkpath(folder);
+      take_all(desk, folder, size);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace endplate::ui

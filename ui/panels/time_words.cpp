@@ -1,0 +1,61 @@
+#include "ui/panels/time_words.hpp"
+
+#include <QCoreApplication>
+
+#include "models/casefile/words.hpp"
+#include "models/recovery/decision.hpp"
+#include "src/output/dates.hpp"
+#include "ui/app/words.hpp"
+
+namespace endplate::ui {
+namespace {
+
+constexpr double kMonth_days = 365.25 / 12.0;
+
+QString tr(const char* text) {
+  return QCoreApplication::translate("endplate::ui", text);
+}
+
+}  // namespace
+
+QString date_words(casefile::Date date) {
+  return text_of(casefile::to_string(date));
+}
+
+QString span_words(double days) {
+  if (days < 31.0) {
+    const int whole = static_cast<int>(days + 0.5);
+    return whole == 1 ? tr("1 day") : tr("%1 days").arg(whole);
+  }
+  if (days < 183.0) return tr("%1 weeks").arg(static_cast<int>(days / 7.0 + 0.5));
+  return tr("%1 months").arg(QString::number(days / kMonth_days, 'f', 0));
+}
+
+QString age_words(casefile::Date date, casefile::Date today) {
+  const double days = recovery::days_between(date, today);
+  if (days == 0.0) return tr("today");
+  if (days < 0.0) return tr("in %1").arg(span_words(-days));
+  return tr("%1 ago").arg(span_words(days));
+}
+
+QString months_words(const Summary& days) {
+  return text_of(cli::months(days));
+}
+
+QString months_words(double days) {
+  return text_of(cli::months(days));
+}
+
+QString chance_words(double chance) {
+  const std::string step = cli::per_cent(chance);
+  if (step.starts_with('<')) return tr("under 5 %");
+  if (step.starts_with('>')) return tr("over 95 %");
+  return text_of(step) + " %";
+}
+
+QString day_words(const std::optional<casefile::Date>& injury, double days) {
+  if (injury) return date_words(recovery::plus_days(*injury, days));
+  return days < 1.0 ? tr("the day of injury") : tr("%1 after the injury").arg(span_words(days));
+}
+
+}  // namespace endplate::ui
