@@ -1,5 +1,6 @@
 #include "ui/lecture/presenter.hpp"
 
+#include <QCloseEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPainter>
@@ -102,6 +103,11 @@ void Presenter::keyPressEvent(QKeyEvent* event) {
     default:
       QWidget::keyPressEvent(event);
   }
+}
+
+void Presenter::closeEvent(QCloseEvent* event) {
+  QWidget::closeEvent(event);
+  Q_EMIT closed();
 }
 
 }  // namespace endplate::ui

@@ -39,9 +39,11 @@ class Presenter : public QWidget {
  Q_SIGNALS:
   void step_changed(qsizetype step);
   void figure_wanted();
+  void closed();  // before it is gone: the picture can be taken back
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
+  void closeEvent(QCloseEvent* event) override;
 
  private:
   Lecture lecture_;
