@@ -1,41 +1,63 @@
 #pragma once
-// A lecture as data: a file of steps that a lecturer can edit, reorder and share.
+// A lecture as a file that a lecturer edits, reorders and shares: JSON, `"endplate_lecture": 1`, a
+// title and steps. A step says what to show; what a nerve moves, feels and its exceptions come from
+// the tables (step_facts.hpp), so that a picture cannot differ from them.
+#include <QByteArray>
+#include <QJsonObject>
+#include <QMap>
 #include <QString>
-#include <filesystem>
-#include <string>
-#include <string_view>
-#include <vector>
+#include <QStringList>
+#include <QVector>
 
-#include "models/anatomy/anatomy.hpp"
 #include "models/core/error.hpp"
 
 namespace endplate::ui {
 
+enum class StepKind {
+  text,        // the lecturer's words alone
+  course,      // a nerve on its way
+  muscles,     // what it moves
+  skin,        // what it feels
+  exceptions,  // its variants
+  danger       // published rules of approaches that meet it
+};
+
 struct LectureStep {
+  StepKind kind = StepKind::text;
   QString title;
-  QString text;
-  std::vector<std::string> layers;  // of the view: "skin", "bones", "muscles", "nerves", "landmarks"
-  std::vector<std::string> nerves;  // highlighted; standard names
-  std::string view;                 // from where one looks: "anterior", "posterior", ...
-  bool supply = false;              // list what the nerves move and serve, from the tables
+  QStringList say;
+  QString nerve;       // standard term; empty only with StepKind::text
+  QStringList nerves;  // others to show with it, standard terms
+  QString view;        // "front", "back", "lateral" or "medial"
+  QString region;      // "whole", "shoulder", "arm", "elbow", "forearm" or "hand"
+  QStringList layers;  // of "skin", "bones", "muscles", "nerves", "landmarks"
+  QStringList rules;   // ids of approaches.csv, with StepKind::danger
+  QMap<QString, double> pose_deg;
+  QJsonObject other;  // keys that this version does not know, kept for the next one
 };
 
 struct Lecture {
   QString title;
-  std::vector<LectureStep> steps;  // at least one
+  QVector<LectureStep> steps;
+  QJsonObject other;
 };
 
-// {"endplate_lecture": 1, "title", "steps": [{"title", "text", "layers", "nerves", "view",
-// "supply"}]}. A nerve that the tables do not know, a layer or a view outside its list and an
-// unknown key are problems with their place as a JSON Pointer.
-Expected<Lecture> read_lecture(std::string_view text, const anatomy::NerveTree& tree);
-
-// What a nerve and its branches move and serve, from the tables: muscles by their abbreviation,
-// areas by name.
-struct NerveSupply {
-  std::vector<std::string> muscles;
-  std::vector<std::string> areas;
+/// Names that a step may use.
+struct LectureVocabulary {
+  QStringList nerves;
+  QStringList rules;
 };
-NerveSupply supply_of(const anatomy::Anatomy& anatomy, const std::vector<std::string>& nerves);
+
+/// Every problem at once, each with its place as a JSON pointer. Fault::input.
+Expected<Lecture> read_lecture(const QByteArray& json, const LectureVocabulary& vocabulary);
+
+/// Reads back to the same lecture.
+QByteArray write_lecture(const Lecture& lecture);
+
+const QStringList& lecture_views();
+const QStringList& lecture_regions();
+const QStringList& lecture_layers();
+/// In the order of StepKind, as they stand in the file.
+const QStringList& lecture_kinds();
 
 }  // namespace endplate::ui

@@ -1,0 +1,364 @@
+#include "ui/app/limb_stage.hpp"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QFileDialog>
+#include <QFutureWatcher>
+#include <QLabel>
+#include <QMenu>
+#include <QToolBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <QtConcurrentRun>
+#include <cmath>
+
+#include "models/examination/case_deficit.hpp"
+#include "models/incision/incision.hpp"
+#include "models/limb/limb_scene.hpp"
+#include "models/limb/pose.hpp"
+#include "ui/answers/answer_runner.hpp"
+#include "ui/app/pick_card.hpp"
+#include "ui/app/settings.hpp"
+#include "ui/app/words.hpp"
+#include "ui/charts/colours.hpp"
+#include "ui/document/case_document.hpp"
+#include "ui/document/case_tables.hpp"
+#include "ui/view/limb_view.hpp"
+
+namespace endplate::ui {
+namespace {
+
+// A picture for print: the width of a page at 300 dots an inch.
+constexpr int kPrintWidth = 2400;
+
+// What shapes the limb; the pose and the injuries do not.
+std::string limb_key(const Json& document) {
+  std::string key;
+  if (const Json* limb = value_at(document, "/limb")) {
+    Json shape = *limb;
+    shape.erase("pose");
+    key = shape.dump();
+  }
+  if (const Json* operations = value_at(document, "/operations")) key += operations->dump();
+  return key;
+}
+
+}  // namespace
+
+struct LimbStage::Build {
+  int number = 0;
+  Expected<std::shared_ptr<const limb::SceneLimb>> limb;
+};
+
+LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  setMinimumWidth(320);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  QString why;
+  if (LimbView::opengl_available(&why)) {
+    view_ = new LimbView(this);
+    view_->setAccessibleName(tr("Picture of the limb"));
+    add_tools();
+    column->addWidget(tools_);
+    column->addWidget(view_, 1);
+  } else {
+    absent_ = new QLabel(
+        tr("No picture: this screen has no OpenGL (%1). Everything else works; for a drawing, save "
+           "a report.")
+            .arg(why),
+        this);
+    absent_->setWordWrap(true);
+    absent_->setAlignment(Qt::AlignCenter);
+    absent_->setMargin(24);
+    column->addWidget(absent_, 1);
+  }
+  card_ = new PickCard(desk_.document.tables(), this);
+  column->addWidget(card_);
+  connect(card_, &PickCard::closed, this, [this] { point_out({}); });
+  if (view_ == nullptr) return;
+
+  connect(&desk_.document, &CaseDocument::changed, this, &LimbStage::note_case);
+  connect(&desk_.answers, &AnswerRunner::answered, this, &LimbStage::note_answer);
+  connect(&desk_.settings, &Settings::changed, this, &LimbStage::apply_palette);
+  connect(view_, &LimbView::picked, this, &LimbStage::note_pick);
+  connect(view_, &LimbView::measured, this, &LimbStage::note_measure);
+  connect(view_, &LimbView::lesion_dragged, this, [this](int, const QString& nerve, double arc_mm) {
+    card_->say(tr("%1, %2 mm from where it begins").arg(opening(nerve)).arg(std::lround(arc_mm)));
+  });
+  connect(view_, &LimbView::lesion_dropped, this, &LimbStage::move_injury);
+  connect(view_, &LimbView::incision_drawn, this,
+          [this](const std::vector<SkinSpot>& marks, const std::vector<SkinSpot>&) {
+            ask_drawn(marks);
+          });
+  connect(view_, &LimbView::tool_changed, this, [this](Tool tool) {
+    measure_->setChecked(tool == Tool::measure);
+    draw_->setChecked(tool == Tool::draw_incision);
+  });
+  apply_palette();
+  note_case();
+}
+
+LimbStage::~LimbStage() = default;
+
+void LimbStage::add_tools() {
+  tools_ = new QToolBar(this);
+  tools_->setAccessibleName(tr("Picture of the limb: tools"));
+  const auto aspect = [this](const QString& text, const QString& tip, Aspect from) {
+    QAction* action = tools_->addAction(text);
+    action->setToolTip(tip);
+    connect(action, &QAction::triggered, this, [this, from] { view_->look_from(from); });
+  };
+  aspect(tr("Front"), tr("Seen from the front (1)"), Aspect::front);
+  aspect(tr("Back"), tr("Seen from the back (2)"), Aspect::back);
+  aspect(tr("Lateral"), tr("Seen from the lateral side (3)"), Aspect::lateral);
+  aspect(tr("Medial"), tr("Seen from the medial side (4)"), Aspect::medial);
+  tools_->addSeparator();
+
+  const auto menu_button = [this](const QString& text, const QString& tip) {
+    auto* button = new QToolButton(tools_);
+    button->setText(text);
+    button->setToolTip(tip);
+    button->setPopupMode(QToolButton::InstantPopup);
+    button->setMenu(new QMenu(button));
+    tools_->addWidget(button);
+    return button;
+  };
+  auto* layers = menu_button(tr("Layers"), tr("What is shown of the limb"));
+  const auto layer = [&](const QString& text, Layer which) {
+    QAction* action = layers->menu()->addAction(text);
+    action->setCheckable(true);
+    action->setChecked(view_->layers().testFlag(which));
+    connect(action, &QAction::toggled, this, [this, which](bool on) { view_->set_layer(which, on); });
+  };
+  layer(tr("Skin"), Layer::skin);
+  layer(tr("Bones"), Layer::bones);
+  layer(tr("Muscles"), Layer::muscles);
+  layer(tr("Nerves and plexus"), Layer::nerves);
+  layer(tr("Small nerves"), Layer::small_nerves);
+  layer(tr("Nerves of the chest"), Layer::chest_nerves);
+  layer(tr("Branch points"), Layer::branch_points);
+  layer(tr("Motor entries"), Layer::motor_entries);
+  layer(tr("Landmarks"), Layer::landmarks);
+  layer(tr("Names"), Layer::labels);
+
+  auto* cut = menu_button(tr("Section"), tr("Cut a part of the limb away"));
+  auto* cuts = new QActionGroup(this);
+  const auto section = [&](const QString& text, std::optional<ClipPlane> plane) {
+    QAction* action = cut->menu()->addAction(text);
+    action->setCheckable(true);
+    action->setChecked(!plane);
+    cuts->addAction(action);
+    connect(action, &QAction::triggered, this, [this, plane] { view_->set_clip(plane); });
+  };
+  section(tr("Whole limb"), std::nullopt);
+  section(tr("Front half away"), ClipPlane{ClipAxis::front, 0.5});
+  section(tr("Lateral half away"), ClipPlane{ClipAxis::lateral, 0.5});
+  section(tr("Upper third away"), ClipPlane{ClipAxis::proximal, 0.33});
+  section(tr("Upper two thirds away"), ClipPlane{ClipAxis::proximal, 0.67});
+
+  const auto tool = [this](const QString& text, const QString& tip, Tool which) {
+    auto* button = new QToolButton(tools_);
+    button->setText(text);
+    button->setToolTip(tip);
+    button->setCheckable(true);
+    tools_->addWidget(button);
+    connect(button, &QToolButton::clicked, this,
+            [this, which](bool on) { view_->set_tool(on ? which : Tool::look); });
+    return button;
+  };
+  measure_ = tool(tr("Measure"), tr("Two clicks: straight, along the nerve and over the skin"),
+                  Tool::measure);
+  draw_ = tool(tr("Draw incision"),
+               tr("Click along the skin; Return ends the line, Backspace takes a point back"),
+               Tool::draw_incision);
+  QAction* picture = tools_->addAction(tr("Save picture"));
+  picture->setToolTip(tr("The picture as PNG at print resolution"));
+  connect(picture, &QAction::triggered, this, &LimbStage::save_picture);
+}
+
+void LimbStage::note_case() {
+  const auto patient = desk_.document.last_valid();
+  if (!patient) return;
+  const std::string key = limb_key(desk_.document.json());
+  if (key != key_) {
+    build_limb(key);
+    return;
+  }
+  if (question_ != "incision") view_->set_pose(limb::pose_from(patient->limb.pose_deg));
+}
+
+void LimbStage::build_limb(const std::string& key) {
+  key_ = key;
+  const int number = ++wanted_;
+  auto* watcher = new QFutureWatcher<std::shared_ptr<Build>>(this);
+  connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher] {
+    watcher->deleteLater();
+    show_built(*watcher->result());
+  });
+  watcher->setFuture(QtConcurrent::run([number, tables = desk_.document.shared_tables(),
+                                        patient = desk_.document.last_valid()] {
+    auto made = limb::SceneLimb::from(tables->package, tables->anatomy, patient->limb,
+                                      patient->operations);
+    if (!made) {
+      return std::make_shared<Build>(Build{number, std::unexpected(std::move(made.error()))});
+    }
+    return std::make_shared<Build>(
+        Build{number, std::make_shared<const limb::SceneLimb>(std::move(*made))});
+  }));
+}
+
+void LimbStage::show_built(const Build& built) {
+  if (built.number != wanted_) return;
+  if (!built.limb) {
+    card_->say(tr("The limb of this case cannot be drawn: %1")
+                   .arg(text_of(built.limb.error().problems.front().what)));
+    return;
+  }
+  const auto patient = desk_.document.last_valid();
+  view_->show_limb(*built.limb, limb::pose_from(patient->limb.pose_deg));
+  refresh_marks();
+  refresh_cut();
+}
+
+void LimbStage::note_answer(Question question) {
+  if (question == Question::deficit) refresh_marks();
+  if (question == Question::incision) refresh_cut();
+}
+
+// Where the answer has the injuries: what the reader sees is what was reckoned with.
+void LimbStage::refresh_marks() {
+  const auto& held = desk_.answers.deficit();
+  std::vector<LesionMark> marks;
+  injury_of_mark_.clear();
+  if (held.answer) {
+    const auto& tree = desk_.document.tables().anatomy.tree();
+    const auto& injuries = held.answer->injuries.injuries;
+    for (std::size_t i = 0; i < injuries.size(); ++i) {
+      const anatomy::Lesion& lesion = injuries[i].lesion;
+      marks.push_back({text_of(tree.node(lesion.at.nerve).name), lesion.at.from_start_mm,
+                       injuries.size() > 1 ? tr("injury %1").arg(i + 1) : tr("injury")});
+      injury_of_mark_.push_back(static_cast<int>(i));
+    }
+  }
+  view_->set_lesion_marks(std::move(marks));
+}
+
+void LimbStage::move_injury(int mark, const QString& nerve, double arc_mm) {
+  if (mark < 0 || mark >= static_cast<int>(injury_of_mark_.size())) return;
+  const std::string at =
+      "/injuries/" + std::to_string(injury_of_mark_[static_cast<std::size_t>(mark)]) + "/at";
+  desk_.document.set(at, Json{{"branch", plain(nerve)}, {"from_origin_mm", std::round(arc_mm)}},
+                     tr("Move the injury"));
+}
+
+void LimbStage::refresh_cut() {
+  const auto& held = desk_.answers.incision();
+  if (question_ != "incision" || !held.answer) {
+    view_->set_routes({});
+    return;
+  }
+  view_->set_pose(limb::pose_from(held.answer->pose_deg));
+  Route line;
+  line.label = text_of(held.answer->label);
+  std::vector<Eigen::Vector3d> skin;
+  for (const incision::Station& station : held.answer->cut.stations) {
+    skin.push_back(station.skin.position_mm);
+  }
+  if (skin.size() > 1) line.lines_mm.push_back(std::move(skin));
+  if (held.answer->cut.stations.size() == 1) {
+    const geometry::Track& track = held.answer->cut.stations.front().track;
+    line.lines_mm.push_back({track.from_mm, track.to_mm});
+  }
+  view_->set_routes({line});
+}
+
+void LimbStage::ask_drawn(const std::vector<SkinSpot>& marks) {
+  const auto scene = view_->scene();
+  if (!scene || marks.size() < 2) return;
+  IncisionRequest request;
+  for (const SkinSpot& spot : marks) {
+    Eigen::Vector3d place = Eigen::Vector3d::Zero();
+    for (std::size_t k = 0; k < 3; ++k) {
+      place += spot.weights[k] * scene->skin_mm[scene->shape->skin[spot.triangle][k]];
+    }
+    request.picked_mm.push_back({place.x(), place.y(), place.z()});
+  }
+  desk_.answers.set_incision(request);
+  view_->set_tool(Tool::look);
+  Q_EMIT incision_asked();
+}
+
+void LimbStage::note_pick(const Pick& pick) {
+  const QStringList names = card_->show_pick(pick);
+  view_->highlight(names);
+  Q_EMIT pointed_at(names);
+}
+
+void LimbStage::note_measure(const Measurement& measurement) {
+  QStringList words{
+      tr("straight %1 %2").arg(desk_.settings.length(measurement.straight_mm), desk_.settings.unit())};
+  if (measurement.along_nerve_mm) {
+    words.push_back(tr("along the nerve %1 %2")
+                        .arg(desk_.settings.length(*measurement.along_nerve_mm),
+                             desk_.settings.unit()));
+  }
+  if (measurement.over_skin_mm) {
+    words.push_back(tr("over the skin %1 %2")
+                        .arg(desk_.settings.length(*measurement.over_skin_mm),
+                             desk_.settings.unit()));
+  } else if (!measurement.over_skin_absent.isEmpty()) {
+    words.push_back(measurement.over_skin_absent);
+  }
+  card_->say(words.join(", ") + tr(" (this limb, as drawn)"));
+}
+
+void LimbStage::point_out(const QStringList& names) {
+  if (view_ != nullptr) view_->highlight(names);
+}
+
+void LimbStage::show_question(const QString& name) {
+  question_ = plain(name);
+  if (view_ == nullptr) return;
+  const auto patient = desk_.document.last_valid();
+  if (question_ != "incision" && patient) {
+    view_->set_pose(limb::pose_from(patient->limb.pose_deg));
+  }
+  refresh_cut();
+}
+
+LimbView* LimbStage::lend() {
+  return view_;
+}
+
+void LimbStage::take_back() {
+  if (view_ == nullptr) return;
+  static_cast<QVBoxLayout*>(layout())->insertWidget(1, view_, 1);
+  view_->show();
+  view_->set_layers(kUsualLayers);
+  view_->highlight({});
+  view_->reset_view();
+  apply_palette();
+  key_.clear();
+  note_case();
+}
+
+void LimbStage::apply_palette() {
+  view_->set_palette_kind(Colours(palette()).dark ? PaletteKind::dark : PaletteKind::light);
+}
+
+void LimbStage::save_picture() {
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save picture"), tr("limb.png"),
+                                                    tr("PNG picture (*.png)"));
+  if (path.isEmpty()) return;
+  const QSize shown = view_->size();
+  const QSize pixels(kPrintWidth, kPrintWidth * shown.height() / std::max(1, shown.width()));
+  if (!view_->picture(pixels).save(path, "PNG")) {
+    card_->say(tr("The picture could not be written to %1").arg(path));
+    return;
+  }
+  card_->say(tr("Picture saved to %1").arg(path));
+  Q_EMIT picture_saved(path);
+}
+
+}  // namespace endplate::ui
