@@ -38,9 +38,9 @@ QString months(double days) {
 
 QString months(const json& days) {
   if (days.is_null()) return "-";
-  return QString("%1 (%2-%3)").arg(months(days["p50"].get<double>()),
-                                   months(days["p05"].get<double>()),
-                                   months(days["p95"].get<double>()));
+  return QString("%1 (%2-%3)")
+      .arg(months(days["p50"].get<double>()), months(days["p05"].get<double>()),
+           months(days["p95"].get<double>()));
 }
 
 QString chance(double share) {
@@ -124,7 +124,8 @@ QString enter_a_case(DeskUnderTest& desk) {
   table.setCurrentCell(row_of("wrist drop"), 2);
   QTest::keyClick(&table, Qt::Key_P);
   // A donor that the injury does not touch stands in the long list.
-  for (QCheckBox* box : desk.window().panel("examination")->findChildren<QCheckBox*>()) box->click();
+  for (QCheckBox* box : desk.window().panel("examination")->findChildren<QCheckBox*>())
+    box->click();
   for (const char* muscle : {"FCR", "PT", "FCU"}) {
     table.setCurrentCell(row_of(muscle), 2);
     QTest::keyClick(&table, Qt::Key_5);
@@ -146,8 +147,8 @@ TEST_CASE("a case entered through the panels is the case that is saved", "[panel
   CHECK(saved["limb"]["age_years"] == 34);
   const json& injury = saved["injuries"][0];
   CHECK(injury["nerve"] == "radial nerve");
-  CHECK(injury["at"] == json{{"landmark", "lateral epicondyle"}, {"offset_mm", 120},
-                             {"toward", "proximal"}});
+  CHECK(injury["at"] ==
+        json{{"landmark", "lateral epicondyle"}, {"offset_mm", 120}, {"toward", "proximal"}});
   CHECK(injury["mechanism"] == "fracture or dislocation");
   CHECK(injury["nerve_seen"] == false);
   CHECK(injury["date"] == "2026-06-01");
@@ -173,8 +174,7 @@ void check_limb(DeskUnderTest& desk, const QString& path) {
   for (std::size_t i = 0; i < limb["segments"].size(); ++i) {
     const json& size = limb["segments"][i]["length_mm"];
     CHECK(sizes.shown(static_cast<int>(i), 1) == whole(size["mean"]));
-    CHECK(sizes.shown(static_cast<int>(i), 2) ==
-          whole(size["p05"]) + " to " + whole(size["p95"]));
+    CHECK(sizes.shown(static_cast<int>(i), 2) == whole(size["p05"]) + " to " + whole(size["p95"]));
   }
 }
 
@@ -224,9 +224,9 @@ void check_recovery(DeskUnderTest& desk, const QString& path) {
     CHECK(targets.shown(row, 4) == months(target["useful_days"]));
     CHECK(targets.shown(row, 5) == chance(target["chance_axons_in_time"]));
     const json& useful = target["chance_useful"];
-    CHECK(targets.shown(row, 6) ==
-          (useful.is_null() ? QString("not said")
-                            : chance(useful["chance"]) + ' ' + text(useful["scale"])));
+    CHECK(targets.shown(row, 6) == (useful.is_null()
+                                        ? QString("not said")
+                                        : chance(useful["chance"]) + ' ' + text(useful["scale"])));
   }
   const auto& by_date = desk.find<RowTable>("recovery", "Chance by date of operation");
   const json& timing = recovery["operation_timing"]["chance_by_date"];
@@ -384,9 +384,8 @@ TEST_CASE("the cut of a case and a named approach are the command line's", "[pan
   request.approach = "posterior humerus";
   desk.answers().set_incision(request);
   REQUIRE(desk.wait_idle());
-  check(program_json(today_arguments("incision", path)
-                     << "--approach"
-                     << "posterior humerus"));
+  check(program_json(today_arguments("incision", path) << "--approach"
+                                                       << "posterior humerus"));
 }
 
 TEST_CASE("the evidence is the command line's", "[panels]") {
@@ -396,8 +395,8 @@ TEST_CASE("the evidence is the command line's", "[panels]") {
   REQUIRE(desk.wait_idle());
   const json evidence = program_json({"evidence", "posterior", "interosseous"});
   const auto& table = desk.find<RowTable>("evidence", "Quantities");
-  const std::size_t count = evidence["distances"].size() + evidence["shares"].size() +
-                            evidence["rows"].size();
+  const std::size_t count =
+      evidence["distances"].size() + evidence["shares"].size() + evidence["rows"].size();
   CHECK(table.rows().rowCount() == static_cast<int>(count));
 }
 

@@ -269,8 +269,8 @@ void AnswerRunner::launch(Question question, Held<T>& held, Reckon reckon) {
     try {
       return std::make_shared<Reckoned<T>>(reckon(asked));
     } catch (const std::exception& fault) {
-      return std::make_shared<Reckoned<T>>(std::unexpected(Error::internal(
-          {"program", fault.what(), "Please report this with the case file."})));
+      return std::make_shared<Reckoned<T>>(std::unexpected(
+          Error::internal({"program", fault.what(), "Please report this with the case file."})));
     }
   }));
 }

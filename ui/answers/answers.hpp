@@ -3,6 +3,7 @@
 // on.
 #include <QDateTime>
 #include <QString>
+#include <array>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -79,10 +80,12 @@ struct Asked {
 
 // Which cut is judged.
 struct IncisionRequest {
-  std::string approach;              // by name; empty: one of the case or one's own
-  std::size_t of_case = 0;           // index into the case's incisions, where `approach` is empty
-  std::string marks;                 // one's own, as models/incision/mark_text.hpp reads them
-  std::string kind = "line";         // of one's own
+  std::string approach;       // by name; empty: one of the case or one's own
+  std::size_t of_case = 0;    // index into the case's incisions, where `approach` is empty
+  std::string marks;          // one's own, as models/incision/mark_text.hpp reads them
+  std::string kind = "line";  // of one's own
+  // Drawn on the limb: places in its frame, in the pose of the case, mm. They go before the rest.
+  std::vector<std::array<double, 3>> picked_mm{};
   std::optional<double> depth_mm{};  // of any of them
   bool operator==(const IncisionRequest&) const = default;
 };

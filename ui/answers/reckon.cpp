@@ -39,16 +39,27 @@ Expected<incision::PlannedCut> own_cut(const Inputs& inputs, std::vector<std::st
   for (const auto& kind : casefile::kCutKinds) {
     if (kind.text == inputs.incision.kind) cut.kind = kind.value;
   }
-  auto marks =
-      incision::marks_from(inputs.incision.marks, "marks", inputs.tables->terms, readings);
+  auto marks = incision::marks_from(inputs.incision.marks, "marks", inputs.tables->terms, readings);
   if (!marks) return std::unexpected(marks.error());
   cut.marks = std::move(*marks);
+  return cut;
+}
+
+incision::PlannedCut drawn_cut(const IncisionRequest& request) {
+  incision::PlannedCut cut;
+  cut.label = "drawn on the limb";
+  for (const auto& [x, y, z] : request.picked_mm) {
+    incision::AtSkin mark;
+    mark.picked_mm = Eigen::Vector3d(x, y, z);
+    cut.marks.push_back(mark);
+  }
   return cut;
 }
 
 Expected<incision::PlannedCut> cut_of(const Inputs& inputs, casefile::Case& patient,
                                       std::vector<std::string>& readings) {
   const IncisionRequest& request = inputs.incision;
+  if (!request.picked_mm.empty()) return drawn_cut(request);
   if (!request.marks.empty()) return own_cut(inputs, readings);
   if (!request.approach.empty()) {
     return incision::lay_approach(inputs.tables->package, request.approach, "approach",
@@ -57,8 +68,8 @@ Expected<incision::PlannedCut> cut_of(const Inputs& inputs, casefile::Case& pati
   if (request.of_case < patient.incisions.size()) {
     return incision::planned(patient.incisions[request.of_case]);
   }
-  return std::unexpected(Error::input({"incision", "no cut was chosen",
-                                       "Choose an approach, or write the marks of a cut."}));
+  return std::unexpected(Error::input(
+      {"incision", "no cut was chosen", "Choose an approach, or write the marks of a cut."}));
 }
 
 }  // namespace
@@ -86,11 +97,10 @@ Reckoned<RecoveryView> reckon_recovery(const Inputs& inputs) {
 
 Reckoned<FollowupView> reckon_followup(const Inputs& inputs) {
   auto answer = held(followup::follow_up(*inputs.patient, inputs.tables->package,
-                                         inputs.tables->anatomy.tree(),
-                                         options_of(inputs.asked)));
+                                         inputs.tables->anatomy.tree(), options_of(inputs.asked)));
   if (!answer) return std::unexpected(answer.error());
-  auto schedule = std::make_shared<const schedule::Schedule>(schedule::schedule_of(
-      (*answer)->recovery, inputs.tables->package, inputs.asked.today));
+  auto schedule = std::make_shared<const schedule::Schedule>(
+      schedule::schedule_of((*answer)->recovery, inputs.tables->package, inputs.asked.today));
   return std::make_shared<const FollowupView>(
       FollowupView{std::move(*answer), std::move(schedule)});
 }
@@ -100,9 +110,9 @@ Reckoned<plan::PlanAnswer> reckon_plan(const Inputs& inputs) {
 }
 
 Reckoned<transfer::TransferAnswer> reckon_transfer(const Inputs& inputs) {
-  return held(transfer::transfers(*inputs.patient, inputs.tables->package,
-                                  {inputs.asked.samples, inputs.asked.seed, inputs.asked.today,
-                                   inputs.asked.unpublished}));
+  return held(transfer::transfers(
+      *inputs.patient, inputs.tables->package,
+      {inputs.asked.samples, inputs.asked.seed, inputs.asked.today, inputs.asked.unpublished}));
 }
 
 Reckoned<incision::IncisionAnswer> reckon_incision(const Inputs& inputs) {
@@ -114,11 +124,13 @@ Reckoned<incision::IncisionAnswer> reckon_incision(const Inputs& inputs) {
   incision::IncisionOptions options;
   options.samples = inputs.asked.samples;
   options.seed = inputs.asked.seed;
-  if (inputs.incision.marks.empty()) options.approach = inputs.incision.approach;
+  if (inputs.incision.marks.empty() && inputs.incision.picked_mm.empty())
+    options.approach = inputs.incision.approach;
   auto answer = incision::answer_incision(patient, *cut, inputs.tables->package, options);
   if (!answer) return std::unexpected(answer.error());
   answer->assumptions.insert(answer->assumptions.begin(), readings.begin(), readings.end());
-  return held(std::move(answer));
+  // Not by held(): g++ 12 then takes the error of an answer that is there for one that is not set.
+  return std::make_shared<const incision::IncisionAnswer>(std::move(*answer));
 }
 
 Reckoned<limb::LimbAnswer> reckon_limb(const Inputs& inputs) {

@@ -38,15 +38,6 @@ Layers layers_of(const QStringList& names) {
   return layers;
 }
 
-QString problems_of(const Error& error) {
-  QStringList lines;
-  for (const Problem& problem : error.problems) {
-    lines.push_back(QString("%1: %2. %3").arg(text_of(problem.place), text_of(problem.what),
-                                              text_of(problem.mend)));
-  }
-  return lines.join("\n");
-}
-
 }  // namespace
 
 LectureRoom::LectureRoom(Desk desk, LimbStage& stage, QWidget* window)
@@ -79,16 +70,10 @@ Expected<Lecture> LectureRoom::read(const QString& path) const {
   return read_lecture(file.readAll(), vocabulary());
 }
 
-Presenter* LectureRoom::present(const QString& path) {
-  const auto lecture = read(path);
-  if (!lecture) {
-    QMessageBox::warning(window_, tr("Lecture"), problems_of(lecture.error()));
-    return nullptr;
-  }
+Presenter* LectureRoom::present(const Lecture& lecture) {
   LimbView* view = stage_.lend();
   PresenterPicture picture;
-  picture.side = desk_.document.last_valid() &&
-                         desk_.document.last_valid()->limb.side == Side::left
+  picture.side = desk_.document.last_valid() && desk_.document.last_valid()->limb.side == Side::left
                      ? tr("LEFT")
                      : tr("RIGHT");
   if (view != nullptr) {
@@ -97,9 +82,9 @@ Presenter* LectureRoom::present(const QString& path) {
     picture.image = [view](QSize pixels) { return view->picture(pixels); };
   }
   const CaseTables& tables = desk_.document.tables();
-  presenter_ = new Presenter(
-      *lecture, picture,
-      [&tables](const LectureStep& step) { return step_facts(step, tables.anatomy, tables.package); });
+  presenter_ = new Presenter(lecture, picture, [&tables](const LectureStep& step) {
+    return step_facts(step, tables.anatomy, tables.package);
+  });
   presenter_->setAttribute(Qt::WA_DeleteOnClose);
   presenter_->resize(window_->size());
   connect(presenter_, &Presenter::figure_wanted, this, &LectureRoom::save_figure);
@@ -134,13 +119,8 @@ void LectureRoom::save_figure() {
   }
 }
 
-void LectureRoom::edit(const QString& path) {
-  const auto lecture = read(path);
-  if (!lecture) {
-    QMessageBox::warning(window_, tr("Lecture"), problems_of(lecture.error()));
-    return;
-  }
-  LectureEditor editor(*lecture, vocabulary(), window_);
+void LectureRoom::edit(const Lecture& lecture, const QString& path) {
+  LectureEditor editor(lecture, vocabulary(), window_);
   if (editor.exec() != QDialog::Accepted) return;
   const QString to = QFileDialog::getSaveFileName(window_, tr("Save lecture"),
                                                   path == default_path() ? QString() : path,

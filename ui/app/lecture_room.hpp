@@ -22,14 +22,15 @@ class LectureRoom : public QObject {
 
   /// The lecture that ships with the tables.
   QString default_path() const;
-  /// A box says what is wrong with the file. Null then, and where there is no picture.
-  Presenter* present(const QString& path);
-  /// Edits the lecture at `path`; saved under a name that the reader chooses.
-  void edit(const QString& path);
+  /// Fault::input: the file, or a step of it.
+  Expected<Lecture> read(const QString& path) const;
+  /// On the whole screen, with the picture of the stage.
+  Presenter* present(const Lecture& lecture);
+  /// Saved under a name that the reader chooses; `path`: where it was read.
+  void edit(const Lecture& lecture, const QString& path);
   LectureVocabulary vocabulary() const;
 
  private:
-  Expected<Lecture> read(const QString& path) const;
   void show(const LectureStep& step);
   void save_figure();
 

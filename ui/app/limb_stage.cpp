@@ -18,6 +18,8 @@
 #include "models/limb/pose.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/pick_card.hpp"
+#include "ui/app/risk_bar.hpp"
+#include "ui/app/risk_layer.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
@@ -30,6 +32,9 @@ namespace {
 
 // A picture for print: the width of a page at 300 dots an inch.
 constexpr int kPrintWidth = 2400;
+
+// More limbs change the map by less than its colours show.
+constexpr int kRiskLimbs = 1000;
 
 // What shapes the limb; the pose and the injuries do not.
 std::string limb_key(const Json& document) {
@@ -57,10 +62,15 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   column->setSpacing(0);
   QString why;
   if (LimbView::opengl_available(&why)) {
+    risk_ = new RiskLayer(desk_.document.shared_tables(), this);
+    risk_bar_ = new RiskBar(this);
+    risk_bar_->hide();
     view_ = new LimbView(this);
     view_->setAccessibleName(tr("Picture of the limb"));
     add_tools();
     column->addWidget(tools_);
+    column->addWidget(hands_);
+    column->addWidget(risk_bar_);
     column->addWidget(view_, 1);
   } else {
     absent_ = new QLabel(
@@ -81,6 +91,20 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   connect(&desk_.document, &CaseDocument::changed, this, &LimbStage::note_case);
   connect(&desk_.answers, &AnswerRunner::answered, this, &LimbStage::note_answer);
   connect(&desk_.settings, &Settings::changed, this, &LimbStage::apply_palette);
+  connect(risk_bar_, &RiskBar::changed, this, &LimbStage::refresh_risk);
+  connect(view_, &LimbView::pose_shown, this, [this](bool held) {
+    if (held) refresh_risk();
+  });
+  connect(risk_, &RiskLayer::ready, this,
+          [this](const std::vector<float>& chances, const RiskWish& wish) {
+            const auto scene = view_->scene();
+            if (!scene || chances.size() != scene->skin_mm.size()) return;
+            view_->set_skin_values(
+                chances,
+                {tr("Nerve within %1 mm, %2 mm deep").arg(wish.within_mm).arg(wish.depth_mm),
+                 tr("under 5 %"), tr("over 95 %"), 0.0, 1.0});
+          });
+  connect(risk_, &RiskLayer::failed, card_, &PickCard::say);
   connect(view_, &LimbView::picked, this, &LimbStage::note_pick);
   connect(view_, &LimbView::measured, this, &LimbStage::note_measure);
   connect(view_, &LimbView::lesion_dragged, this, [this](int, const QString& nerve, double arc_mm) {
@@ -103,6 +127,8 @@ LimbStage::~LimbStage() = default;
 
 void LimbStage::add_tools() {
   tools_ = new QToolBar(this);
+  hands_ = new QToolBar(this);
+  hands_->setAccessibleName(tr("Picture of the limb: by hand"));
   tools_->setAccessibleName(tr("Picture of the limb: tools"));
   const auto aspect = [this](const QString& text, const QString& tip, Aspect from) {
     QAction* action = tools_->addAction(text);
@@ -129,7 +155,8 @@ void LimbStage::add_tools() {
     QAction* action = layers->menu()->addAction(text);
     action->setCheckable(true);
     action->setChecked(view_->layers().testFlag(which));
-    connect(action, &QAction::toggled, this, [this, which](bool on) { view_->set_layer(which, on); });
+    connect(action, &QAction::toggled, this,
+            [this, which](bool on) { view_->set_layer(which, on); });
   };
   layer(tr("Skin"), Layer::skin);
   layer(tr("Bones"), Layer::bones);
@@ -158,11 +185,11 @@ void LimbStage::add_tools() {
   section(tr("Upper two thirds away"), ClipPlane{ClipAxis::proximal, 0.67});
 
   const auto tool = [this](const QString& text, const QString& tip, Tool which) {
-    auto* button = new QToolButton(tools_);
+    auto* button = new QToolButton(hands_);
     button->setText(text);
     button->setToolTip(tip);
     button->setCheckable(true);
-    tools_->addWidget(button);
+    hands_->addWidget(button);
     connect(button, &QToolButton::clicked, this,
             [this, which](bool on) { view_->set_tool(on ? which : Tool::look); });
     return button;
@@ -172,7 +199,7 @@ void LimbStage::add_tools() {
   draw_ = tool(tr("Draw incision"),
                tr("Click along the skin; Return ends the line, Backspace takes a point back"),
                Tool::draw_incision);
-  QAction* picture = tools_->addAction(tr("Save picture"));
+  QAction* picture = hands_->addAction(tr("Save picture"));
   picture->setToolTip(tr("The picture as PNG at print resolution"));
   connect(picture, &QAction::triggered, this, &LimbStage::save_picture);
 }
@@ -198,8 +225,8 @@ void LimbStage::build_limb(const std::string& key) {
   });
   watcher->setFuture(QtConcurrent::run([number, tables = desk_.document.shared_tables(),
                                         patient = desk_.document.last_valid()] {
-    auto made = limb::SceneLimb::from(tables->package, tables->anatomy, patient->limb,
-                                      patient->operations);
+    auto made =
+        limb::SceneLimb::from(tables->package, tables->anatomy, patient->limb, patient->operations);
     if (!made) {
       return std::make_shared<Build>(Build{number, std::unexpected(std::move(made.error()))});
     }
@@ -273,6 +300,23 @@ void LimbStage::refresh_cut() {
   view_->set_routes({line});
 }
 
+// In the pose on the screen; the map of another pose would lie about this one.
+void LimbStage::refresh_risk() {
+  if (question_ != "incision" || !risk_bar_->is_on()) {
+    risk_->forget();
+    view_->clear_skin_values();
+    return;
+  }
+  const auto patient = desk_.document.last_valid();
+  if (!patient) return;
+  const auto& held = desk_.answers.incision();
+  RiskWish wish = risk_bar_->wish();
+  wish.samples = std::min(desk_.settings.choices().samples, kRiskLimbs);
+  wish.seed = desk_.settings.choices().seed;
+  risk_->ask(patient, held.answer ? held.answer->pose_deg : patient->limb.pose_deg, view_->scene(),
+             wish);
+}
+
 void LimbStage::ask_drawn(const std::vector<SkinSpot>& marks) {
   const auto scene = view_->scene();
   if (!scene || marks.size() < 2) return;
@@ -297,16 +341,17 @@ void LimbStage::note_pick(const Pick& pick) {
 
 void LimbStage::note_measure(const Measurement& measurement) {
   QStringList words{
-      tr("straight %1 %2").arg(desk_.settings.length(measurement.straight_mm), desk_.settings.unit())};
+      tr("straight %1 %2")
+          .arg(desk_.settings.length(measurement.straight_mm), desk_.settings.unit())};
   if (measurement.along_nerve_mm) {
-    words.push_back(tr("along the nerve %1 %2")
-                        .arg(desk_.settings.length(*measurement.along_nerve_mm),
-                             desk_.settings.unit()));
+    words.push_back(
+        tr("along the nerve %1 %2")
+            .arg(desk_.settings.length(*measurement.along_nerve_mm), desk_.settings.unit()));
   }
   if (measurement.over_skin_mm) {
-    words.push_back(tr("over the skin %1 %2")
-                        .arg(desk_.settings.length(*measurement.over_skin_mm),
-                             desk_.settings.unit()));
+    words.push_back(
+        tr("over the skin %1 %2")
+            .arg(desk_.settings.length(*measurement.over_skin_mm), desk_.settings.unit()));
   } else if (!measurement.over_skin_absent.isEmpty()) {
     words.push_back(measurement.over_skin_absent);
   }
@@ -325,6 +370,8 @@ void LimbStage::show_question(const QString& name) {
     view_->set_pose(limb::pose_from(patient->limb.pose_deg));
   }
   refresh_cut();
+  risk_bar_->setVisible(question_ == "incision");
+  refresh_risk();
 }
 
 LimbView* LimbStage::lend() {
@@ -333,7 +380,7 @@ LimbView* LimbStage::lend() {
 
 void LimbStage::take_back() {
   if (view_ == nullptr) return;
-  static_cast<QVBoxLayout*>(layout())->insertWidget(1, view_, 1);
+  static_cast<QVBoxLayout*>(layout())->insertWidget(3, view_, 1);
   view_->show();
   view_->set_layers(kUsualLayers);
   view_->highlight({});

@@ -17,6 +17,8 @@ namespace endplate::ui {
 
 class LimbView;
 class PickCard;
+class RiskBar;
+class RiskLayer;
 enum class PaletteKind;
 enum class Question;
 struct IncisionRequest;
@@ -56,6 +58,7 @@ class LimbStage : public QWidget {
   void show_built(const Build& built);
   void refresh_marks();
   void refresh_cut();
+  void refresh_risk();
   void move_injury(int mark, const QString& nerve, double arc_mm);
   void ask_drawn(const std::vector<SkinSpot>& marks);
   void note_pick(const Pick& pick);
@@ -66,6 +69,9 @@ class LimbStage : public QWidget {
   Desk desk_;
   LimbView* view_ = nullptr;
   QToolBar* tools_ = nullptr;
+  QToolBar* hands_ = nullptr;
+  RiskBar* risk_bar_ = nullptr;
+  RiskLayer* risk_ = nullptr;
   QToolButton* draw_ = nullptr;
   QToolButton* measure_ = nullptr;
   QLabel* absent_ = nullptr;

@@ -14,6 +14,8 @@
 #include <QUndoStack>
 #include <QVBoxLayout>
 
+#include "ui/app/lecture_room.hpp"
+#include "ui/app/limb_stage.hpp"
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
@@ -27,8 +29,8 @@
 #include "ui/panels/patient_panel.hpp"
 #include "ui/panels/plan_panel.hpp"
 #include "ui/panels/recovery_panel.hpp"
-#include "ui/panels/transfer_panel.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/panels/transfer_panel.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -37,18 +39,10 @@ constexpr int kListWidth = 168;
 constexpr int kMiddleWidth = 420;
 constexpr int kPanelWidth = 680;
 
-QWidget* placeholder() {
-  auto* label = new QLabel(MainWindow::tr("The limb is shown here."));
-  label->setAlignment(Qt::AlignCenter);
-  label->setWordWrap(true);
-  label->setMinimumWidth(kMiddleWidth / 2);
-  return label;
-}
-
 }  // namespace
 
 MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date today,
-                       const QString& folder, QWidget* limb_view, QWidget* parent)
+                       const QString& folder, QWidget* parent)
     : QMainWindow(parent), parts_(std::make_unique<Parts>(std::move(tables), today, folder)) {
   apply_palette();
   setAcceptDrops(true);
@@ -65,12 +59,11 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   list_->setFrameShape(QFrame::NoFrame);
   list_->setMinimumWidth(kListWidth);
   list_->setMaximumWidth(kListWidth + 60);
-  middle_ = new QStackedWidget(split_);
-  middle_->addWidget(placeholder());
+  stage_ = new LimbStage(desk(), split_);
   stack_ = new QStackedWidget(split_);
   stack_->setMinimumWidth(kPanelWidth - 120);
   split_->addWidget(list_);
-  split_->addWidget(middle_);
+  split_->addWidget(stage_);
   split_->addWidget(stack_);
   split_->setStretchFactor(0, 0);
   split_->setStretchFactor(1, 1);
@@ -78,7 +71,9 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   split_->setSizes({kListWidth, kMiddleWidth, kPanelWidth});
   column->addWidget(split_, 1);
   setCentralWidget(all);
-  if (limb_view != nullptr) set_limb_view(limb_view);
+
+  lectures_ = new LectureRoom(desk(), *stage_, this);
+  connect(stage_, &LimbStage::incision_asked, this, [this] { show_question("incision"); });
 
   add_panels();
   add_menus();
@@ -86,7 +81,9 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {
     if (row < 0) return;
     stack_->setCurrentIndex(row);
-    entries_[static_cast<std::size_t>(row)].panel->come_forward();
+    const Entry& entry = entries_[static_cast<std::size_t>(row)];
+    entry.panel->come_forward();
+    stage_->show_question(entry.name);
   });
   connect(&parts_->document, &CaseDocument::file_changed, this, &MainWindow::refresh_title);
   connect(&parts_->document, &CaseDocument::changed, this, &MainWindow::refresh_title);
@@ -117,11 +114,6 @@ MainWindow::~MainWindow() {
 
 Desk MainWindow::desk() {
   return {parts_->document, parts_->answers, parts_->settings};
-}
-
-void MainWindow::set_limb_view(QWidget* view) {
-  middle_->addWidget(view);
-  middle_->setCurrentWidget(view);
 }
 
 void MainWindow::add_panel(const QString& name, const QString& shown, Panel* panel) {
@@ -226,20 +218,18 @@ void MainWindow::add_status() {
   statusBar()->addPermanentWidget(copied_);
   connect(cancel_, &QPushButton::clicked, &parts_->answers, &AnswerRunner::cancel);
   connect(&parts_->store, &RecoveryStore::copied, this, [this] {
-    copied_->setText(
-        tr("Safety copy %1").arg(parts_->store.last_copy().toString("HH:mm:ss")));
+    copied_->setText(tr("Safety copy %1").arg(parts_->store.last_copy().toString("HH:mm:ss")));
   });
-  connect(&parts_->store, &RecoveryStore::failed, this, [this](const QString& why) {
-    copied_->setText(tr("NO safety copy: %1").arg(why));
-  });
+  connect(&parts_->store, &RecoveryStore::failed, this,
+          [this](const QString& why) { copied_->setText(tr("NO safety copy: %1").arg(why)); });
 }
 
 void MainWindow::refresh_progress() {
   const QStringList running = parts_->answers.running();
   const bool works = !parts_->answers.is_idle();
-  working_->setText(works ? tr("Reckoning %1")
-                                .arg(running.isEmpty() ? QString() : running.join(", "))
-                          : QString());
+  working_->setText(works
+                        ? tr("Reckoning %1").arg(running.isEmpty() ? QString() : running.join(", "))
+                        : QString());
   busy_->setVisible(works);
   cancel_->setVisible(works);
 }
@@ -259,9 +249,9 @@ void MainWindow::apply_palette() {
       break;
     case Lightness::system:
       // The palette of a desktop may be either; ours of the same lightness keeps its contrasts.
-      QApplication::setPalette(
-          QPalette().color(QPalette::Window).lightnessF() < 0.5F ? dark_palette()
-                                                                  : light_palette());
+      QApplication::setPalette(QPalette().color(QPalette::Window).lightnessF() < 0.5F
+                                   ? dark_palette()
+                                   : light_palette());
       break;
   }
 }

@@ -22,8 +22,10 @@ namespace endplate::ui {
 class CaseLock;
 class EvidencePanel;
 class HelpDialog;
-class LectureWindow;
+class LectureRoom;
+class LimbStage;
 class Panel;
+class Presenter;
 class RecoveryStore;
 struct CaseTables;
 
@@ -33,15 +35,15 @@ class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
-  /// `folder`: where copies of unsaved cases and locks are kept. `limb_view` shows the limb; without
-  /// it a placeholder stands there.
+  /// `folder`: where copies of unsaved cases and locks are kept.
   MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date today, const QString& folder,
-             QWidget* limb_view = nullptr, QWidget* parent = nullptr);
+             QWidget* parent = nullptr);
   ~MainWindow() override;
 
-  /// For whoever shows the limb: the case, its answers and the settings.
+  /// The case, its answers and the settings.
   Desk desk();
-  void set_limb_view(QWidget* view);
+  /// The limb in the middle.
+  LimbStage& stage() const { return *stage_; }
 
   /// Opens a case file; says so in a bar when it cannot be opened.
   bool open_file(const QString& path);
@@ -54,15 +56,11 @@ class MainWindow : public QMainWindow {
   void show_question(const QString& name);
   Panel* panel(const QString& name) const;
 
-  /// A lecture on the whole screen; nothing when the file is no lecture.
-  LectureWindow* show_lecture(const QString& path);
+  /// A lecture on the whole screen; nothing when the file is no lecture, which a bar says.
+  Presenter* show_lecture(const QString& path);
 
   /// The first steps, for whoever opens the desk for the first time.
   void show_tour();
-
- Q_SIGNALS:
-  /// For whoever shows the limb: give the lecture a view and follow its steps.
-  void lecture_opened(endplate::ui::LectureWindow* window);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -90,6 +88,7 @@ class MainWindow : public QMainWindow {
   bool may_leave();
   void save_as();
   void choose_file();
+  void edit_lecture(const QString& path);
   void show_settings();
   void save_table();
   void show_help();
@@ -100,7 +99,8 @@ class MainWindow : public QMainWindow {
   std::vector<Entry> entries_;
   QListWidget* list_ = nullptr;
   QSplitter* split_ = nullptr;
-  QStackedWidget* middle_ = nullptr;
+  LimbStage* stage_ = nullptr;
+  LectureRoom* lectures_ = nullptr;
   QStackedWidget* stack_ = nullptr;
   QMenu* recent_ = nullptr;
   QFrame* bar_ = nullptr;

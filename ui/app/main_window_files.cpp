@@ -17,11 +17,11 @@
 
 #include "models/core/caution.hpp"
 #include "ui/app/help_dialog.hpp"
+#include "ui/app/lecture_room.hpp"
 #include "ui/app/main_window.hpp"
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/settings_dialog.hpp"
 #include "ui/app/words.hpp"
-#include "ui/lecture/lecture_window.hpp"
 #include "ui/panels/panel.hpp"
 #include "ui/panels/row_table.hpp"
 
@@ -53,8 +53,7 @@ void MainWindow::add_menus() {
   edit->addAction(undo);
   edit->addAction(redo);
   edit->addSeparator();
-  edit->addAction(tr("Se&ttings..."), QKeySequence::Preferences, this,
-                  &MainWindow::show_settings);
+  edit->addAction(tr("Se&ttings..."), QKeySequence::Preferences, this, &MainWindow::show_settings);
 
   QMenu* questions = menuBar()->addMenu(tr("&Questions"));
   for (std::size_t i = 0; i < entries_.size(); ++i) {
@@ -78,9 +77,14 @@ void MainWindow::add_menus() {
   }
   lecture->addSeparator();
   lecture->addAction(tr("&Open a lecture..."), this, [this] {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Open a lecture"), {},
-                                                      tr("Lectures (*.json)"));
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a lecture"), {}, tr("Lectures (*.json)"));
     if (!path.isEmpty()) show_lecture(path);
+  });
+  lecture->addAction(tr("&Edit a lecture..."), this, [this] {
+    const QString path = QFileDialog::getOpenFileName(
+        this, tr("Edit a lecture"), lectures_->default_path(), tr("Lectures (*.json)"));
+    if (!path.isEmpty()) edit_lecture(path);
   });
   QMenu* help = menuBar()->addMenu(tr("&Help"));
   help->addAction(tr("&Help on this question"), QKeySequence(Qt::Key_F1), this,
@@ -209,20 +213,22 @@ void MainWindow::save_table() {
   if (seen != nullptr) seen->save_csv();
 }
 
-LectureWindow* MainWindow::show_lecture(const QString& path) {
-  const auto bytes = read_bytes(path);
-  const auto lecture =
-      bytes ? read_lecture(*bytes, parts_->document.tables().anatomy.tree())
-            : Expected<Lecture>(std::unexpected(bytes.error()));
+Presenter* MainWindow::show_lecture(const QString& path) {
+  const auto lecture = lectures_->read(path);
   if (!lecture) {
     tell(tr("%1 was not opened.\n%2").arg(path, problem_words(lecture.error().problems)));
     return nullptr;
   }
-  auto* window = new LectureWindow(*lecture, parts_->document.tables().anatomy, this);
-  window->setAttribute(Qt::WA_DeleteOnClose);
-  Q_EMIT lecture_opened(window);
-  window->showFullScreen();
-  return window;
+  return lectures_->present(*lecture);
+}
+
+void MainWindow::edit_lecture(const QString& path) {
+  const auto lecture = lectures_->read(path);
+  if (!lecture) {
+    tell(tr("%1 was not opened.\n%2").arg(path, problem_words(lecture.error().problems)));
+    return;
+  }
+  lectures_->edit(*lecture, path);
 }
 
 void MainWindow::show_help() {

@@ -65,8 +65,7 @@ QStringList PickCard::show_pick(const Pick& pick) {
       return tell_nerve(pick.name, pick.arc_mm);
     case PickKind::branch_point:
     case PickKind::motor_entry:
-      return tell_nerve(pick.kind == PickKind::branch_point ? pick.name : pick.part,
-                        std::nan(""));
+      return tell_nerve(pick.kind == PickKind::branch_point ? pick.name : pick.part, std::nan(""));
     case PickKind::muscle:
       return tell_muscle(pick.name, pick.part);
     case PickKind::bone:
@@ -119,8 +118,9 @@ QStringList PickCard::tell_muscle(const QString& name, const QString& part) {
   for (const anatomy::Muscle& muscle : all.muscles()) {
     if (text_of(muscle.name) != name || (text_of(muscle.part) != part && !part.isEmpty())) continue;
     QString words = QString("<b>%1</b>").arg(opening(name_of(muscle)).toHtmlEscaped());
-    words += "<br>" + tr("Nerve: %1 (%2)")
-                          .arg(text_of(all.tree().node(muscle.nerve).name), roots_of(muscle));
+    words +=
+        "<br>" +
+        tr("Nerve: %1 (%2)").arg(text_of(all.tree().node(muscle.nerve).name), roots_of(muscle));
     if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(text_of(muscle.action));
     say(words);
     QStringList names{text_of(muscle.id)};

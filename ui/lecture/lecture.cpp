@@ -76,8 +76,8 @@ class Reader {
 
   LectureStep read_step(QJsonObject object) {
     LectureStep step;
-    step.kind = static_cast<StepKind>(
-        std::max<qsizetype>(0, lecture_kinds().indexOf(one_of(object, "show", lecture_kinds(), {}))));
+    step.kind = static_cast<StepKind>(std::max<qsizetype>(
+        0, lecture_kinds().indexOf(one_of(object, "show", lecture_kinds(), {}))));
     step.title = object.take("title").toString();
     if (step.title.isEmpty()) wrong(place_ + "/title", "missing", "Give the step a title");
     step.say = list_of(object, "say", nullptr, "");

@@ -162,8 +162,8 @@ void LectureEditor::show_step(int at) {
   view_->setCurrentText(step.view);
   region_->setCurrentText(step.region);
   for (int i = 0; i < layers_->count(); ++i) {
-    layers_->item(i)->setCheckState(
-        step.layers.contains(layers_->item(i)->text()) ? Qt::Checked : Qt::Unchecked);
+    layers_->item(i)->setCheckState(step.layers.contains(layers_->item(i)->text()) ? Qt::Checked
+                                                                                   : Qt::Unchecked);
   }
   say_->setPlainText(step.say.join("\n"));
   rules_->setText(step.rules.join(", "));
@@ -183,7 +183,8 @@ void LectureEditor::take_edits() {
   step.region = region_->currentText();
   step.layers.clear();
   for (int i = 0; i < layers_->count(); ++i) {
-    if (layers_->item(i)->checkState() == Qt::Checked) step.layers.push_back(layers_->item(i)->text());
+    if (layers_->item(i)->checkState() == Qt::Checked)
+      step.layers.push_back(layers_->item(i)->text());
   }
   step.say = say_->toPlainText().split('\n', Qt::SkipEmptyParts);
   static const QRegularExpression between("[,;\\s]+");
@@ -208,7 +209,8 @@ void LectureEditor::check() {
   }
   const Problem& first = read.error().problems.front();
   problem_->setText(tr("%1: %2. %3")
-                        .arg(QString::fromStdString(first.place), QString::fromStdString(first.what),
+                        .arg(QString::fromStdString(first.place),
+                             QString::fromStdString(first.what),
                              QString::fromStdString(first.mend)));
 }
 

@@ -32,10 +32,10 @@ QVector<StepFact> muscle_facts(const anatomy::NerveFacts& facts, const anatomy::
     if (of(muscle.name) == last && !whole) {
       lines.back().text += QString("; %1 (%2)").arg(of(muscle.part), roots_of(muscle));
     } else {
-      lines.push_back({whole ? QString("%1 (%2)").arg(of(muscle.name), roots_of(muscle))
-                             : QString("%1: %2 (%3)").arg(of(muscle.name), of(muscle.part),
-                                                          roots_of(muscle)),
-                       of(muscle.source)});
+      lines.push_back(
+          {whole ? QString("%1 (%2)").arg(of(muscle.name), roots_of(muscle))
+                 : QString("%1: %2 (%3)").arg(of(muscle.name), of(muscle.part), roots_of(muscle)),
+           of(muscle.source)});
     }
     last = of(muscle.name);
   }
@@ -85,10 +85,10 @@ QVector<StepFact> rule_facts(const LectureStep& step, const evidence::DataPackag
   for (const evidence::Row row : package.table("approaches")) {
     const QString id = of(std::string(row.text("id")));
     if (!step.rules.contains(id)) continue;
-    by_id[id] = {QString("%1: \u201c%2\u201d")
-                     .arg(of(std::string(row.text("approach"))),
-                          of(std::string(row.text("safe_rule")))),
-                 of(std::string(row.text("source")))};
+    by_id[id] = {
+        QString("%1: \u201c%2\u201d")
+            .arg(of(std::string(row.text("approach"))), of(std::string(row.text("safe_rule")))),
+        of(std::string(row.text("source")))};
   }
   QVector<StepFact> lines;
   for (const QString& id : step.rules) lines.push_back(by_id[id]);

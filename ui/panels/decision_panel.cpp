@@ -131,9 +131,8 @@ DecisionPanel::Basis DecisionPanel::basis() const {
 void DecisionPanel::show_decision() {
   const Basis now = basis();
   const bool any = now.answer != nullptr;
-  for (QWidget* widget : std::initializer_list<QWidget*>{by_, unless_, because_, lesions_,
-                                                         practice_, dates_head_, dates_,
-                                                         calendar_, course_}) {
+  for (QWidget* widget : std::initializer_list<QWidget*>{
+           by_, unless_, because_, lesions_, practice_, dates_head_, dates_, calendar_, course_}) {
     widget->setVisible(any);
   }
   if (!any) {
@@ -143,8 +142,9 @@ void DecisionPanel::show_decision() {
   }
   const recovery::RecoveryAnswer& answer = *now.answer;
   const recovery::Decision& decision = answer.decision;
-  course_->setText(now.visited ? course_words(*desk_.answers.followup().answer->answer).join('\n')
-                               : tr("no later visit yet: see the dates below for what to look for"));
+  course_->setText(now.visited
+                       ? course_words(*desk_.answers.followup().answer->answer).join('\n')
+                       : tr("no later visit yet: see the dates below for what to look for"));
   next_->setText(text_of(decision.next) + '.');
   by_->setText(by_words(decision, desk_.document.today()));
   unless_->setText(decision.unless.empty() ? tr("nothing is named") : text_of(decision.unless));
@@ -184,14 +184,14 @@ void DecisionPanel::show_changes() {
   if (!any) return;
   QStringList firsts;
   for (const plan::Option& option : plan.answer->options) {
-    if (option.first) firsts << opening(text_of(option.name)) + ": " + text_of(option.entry_condition);
+    if (option.first)
+      firsts << opening(text_of(option.name)) + ": " + text_of(option.entry_condition);
   }
   first_->setText(firsts.isEmpty() ? tr("none of the options is the first step yet")
                                    : firsts.join('\n'));
   std::vector<Cells> rows;
   for (const plan::WhatIf& change : plan.answer->what_if) {
-    rows.push_back(
-        {{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}});
+    rows.push_back({{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}});
   }
   changes_head_->setText(rows.empty() ? tr("No single input of the rules changes the next step")
                                       : tr("What would change this"));
@@ -206,9 +206,8 @@ void DecisionPanel::save_calendar() {
                              tr("The dates are not current. Wait until they are reckoned."));
     return;
   }
-  const auto text =
-      cli::calendar({patient->label, patient->limb.side, desk_.document.today()},
-                    now.schedule->appointments);
+  const auto text = cli::calendar({patient->label, patient->limb.side, desk_.document.today()},
+                                  now.schedule->appointments);
   if (!text) {
     QMessageBox::warning(this, tr("Save as calendar"), problem_words(text.error().problems));
     return;

@@ -122,9 +122,9 @@ void ExaminationPanel::add_tinel() {
   form->setContentsMargins(0, 0, 0, 0);
   form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
   const std::string at = visit_ + "/tinel/0";
-  tinel_nerve_ = new TermField(
-      desk_.document, {at + "/nerve", tr("nerve of the Tinel sign")},
-      names_of(desk_.document.tables().terms.names(anatomy::TermKind::nerve)), this);
+  tinel_nerve_ =
+      new TermField(desk_.document, {at + "/nerve", tr("nerve of the Tinel sign")},
+                    names_of(desk_.document.tables().terms.names(anatomy::TermKind::nerve)), this);
   tinel_place_ = new PlaceEditor(desk_, at + "/at", false, this);
   form->addRow(tr("Nerve"), tinel_nerve_);
   form->addRow(tr("Place"), tinel_place_);

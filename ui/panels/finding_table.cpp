@@ -21,7 +21,8 @@ FoundShape shape_of(const FindingRow& row) {
     if (row.found == "0") return FoundShape::lost;
     return row.found.startsWith('5') && row.found != "5-" ? FoundShape::whole : FoundShape::weak;
   }
-  if (row.kind == FindingKind::sign) return row.found == "present" ? FoundShape::lost : FoundShape::whole;
+  if (row.kind == FindingKind::sign)
+    return row.found == "present" ? FoundShape::lost : FoundShape::whole;
   if (row.found == "normal" || row.found == "S4") return FoundShape::whole;
   return row.found == "absent" || row.found == "S0" ? FoundShape::lost : FoundShape::weak;
 }

@@ -27,7 +27,7 @@
 namespace endplate::ui {
 namespace {
 
-enum Source { by_name, of_the_case, of_ones_own };
+enum Source { by_name, of_the_case, of_ones_own, drawn };
 constexpr double kShown_mm = 40.0;
 
 QString pose_words(const std::map<std::string, double>& pose) {
@@ -69,7 +69,8 @@ void IncisionPanel::add_choice() {
   auto* row = new QHBoxLayout;
   from_ = new QComboBox(this);
   from_->setAccessibleName(tr("Which cut"));
-  from_->addItems({tr("Standard approach"), tr("Of this case"), tr("My own marks")});
+  from_->addItems(
+      {tr("Standard approach"), tr("Of this case"), tr("My own marks"), tr("Drawn on the limb")});
   pages_ = new QStackedWidget(this);
   approach_ = new QComboBox(this);
   QStringList names;
@@ -93,15 +94,19 @@ void IncisionPanel::add_choice() {
   kind_->addItem(tr("injection"), "injection");
   marks_ = new QLineEdit(own);
   marks_->setAccessibleName(tr("Marks"));
-  marks_->setPlaceholderText(tr("olecranon tip, 250 proximal, on posterior; olecranon tip, 50 "
-                                "proximal, on posterior"));
-  marks_->setToolTip(tr("A landmark, then mm along and across the limb and the side whose skin is "
-                        "meant; marks of a line are parted by semicolons."));
+  marks_->setPlaceholderText(
+      tr("olecranon tip, 250 proximal, on posterior; olecranon tip, 50 "
+         "proximal, on posterior"));
+  marks_->setToolTip(
+      tr("A landmark, then mm along and across the limb and the side whose skin is "
+         "meant; marks of a line are parted by semicolons."));
   own_row->addWidget(kind_);
   own_row->addWidget(marks_, 1);
   pages_->addWidget(approach_);
   pages_->addWidget(of_case_);
   pages_->addWidget(own);
+  pages_->addWidget(paragraph(
+      tr("Choose \u201cDraw incision\u201d above the limb and click along the skin."), this));
   pages_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
   depth_ = new QLineEdit(this);
   depth_->setAccessibleName(tr("Depth, mm"));
@@ -132,6 +137,9 @@ void IncisionPanel::choose() {
     case of_the_case:
       request.of_case = static_cast<std::size_t>(std::max(of_case_->currentIndex(), 0));
       break;
+    case drawn:
+      request.picked_mm = desk_.answers.incision_request().picked_mm;
+      break;
     default:
       request.marks = plain(marks_->text().trimmed());
       request.kind = plain(kind_->currentData().toString());
@@ -154,6 +162,10 @@ void IncisionPanel::show_case() {
   }
   if (before >= 0 && before < of_case_->count()) of_case_->setCurrentIndex(before);
   // The cut of the case is what one wants to see first, where it has one.
+  if (!desk_.answers.incision_request().picked_mm.empty()) {
+    from_->setCurrentIndex(drawn);
+    pages_->setCurrentIndex(drawn);
+  }
   const bool untouched = desk_.answers.incision_request() == IncisionRequest{};
   if (untouched && of_case_->count() > 0) {
     from_->setCurrentIndex(of_the_case);
@@ -162,6 +174,10 @@ void IncisionPanel::show_case() {
 }
 
 void IncisionPanel::show_answers() {
+  if (!desk_.answers.incision_request().picked_mm.empty()) {
+    from_->setCurrentIndex(drawn);
+    pages_->setCurrentIndex(drawn);
+  }
   const auto& held = desk_.answers.incision();
   split_->setVisible(held.answer != nullptr);
   if (held.answer == nullptr) {
@@ -171,8 +187,8 @@ void IncisionPanel::show_answers() {
   }
   const incision::IncisionAnswer& answer = *held.answer;
   const Settings& settings = desk_.settings;
-  QString where = tr("Marks: %1\nPose: %2\n").arg(joined_words(answer.marks, "; "),
-                                                  pose_words(answer.pose_deg));
+  QString where = tr("Marks: %1\nPose: %2\n")
+                      .arg(joined_words(answer.marks, "; "), pose_words(answer.pose_deg));
   where += text_of(answer.region);
   if (answer.cut.length_mm > 0.0) {
     where += tr("; %1 %2 long").arg(settings.length(answer.cut.length_mm), settings.unit());
@@ -188,13 +204,14 @@ void IncisionPanel::show_answers() {
   for (const incision::NamedNearby& nerve : answer.nerves) {
     const incision::NerveNearby& near = nerve.near;
     if (near.nearest_mm.p50 > kShown_mm) continue;
-    Cells cells{{text_of(nerve.nerve)},
-                {tr("%1 (%2-%3)").arg(settings.length(near.nearest_mm.p50),
-                                      settings.length(near.nearest_mm.p05),
-                                      settings.length(near.nearest_mm.p95)),
-                 near.nearest_mm.p50},
-                {settings.length(near.at_along_mm), near.at_along_mm},
-                {settings.length(near.depth_mm.p50), near.depth_mm.p50}};
+    Cells cells{
+        {text_of(nerve.nerve)},
+        {tr("%1 (%2-%3)")
+             .arg(settings.length(near.nearest_mm.p50), settings.length(near.nearest_mm.p05),
+                  settings.length(near.nearest_mm.p95)),
+         near.nearest_mm.p50},
+        {settings.length(near.at_along_mm), near.at_along_mm},
+        {settings.length(near.depth_mm.p50), near.depth_mm.p50}};
     for (const incision::ChanceWithin& within : near.chance_within) {
       const Tone tone = within.chance >= 0.5    ? Tone::lost
                         : within.chance >= 0.05 ? Tone::weak
@@ -229,13 +246,12 @@ void IncisionPanel::show_answers() {
   std::vector<Cells> rules;
   std::vector<QString> behind;
   for (const incision::QuotedRule& rule : answer.rules) {
-    rules.push_back({{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {},
-                      text_of(rule.row)},
-                     {text_of(rule.nerve)},
-                     {text_of(rule.surface) +
-                      (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
-                     {text_of(rule.figure)},
-                     {text_of(rule.source)}});
+    rules.push_back(
+        {{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {}, text_of(rule.row)},
+         {text_of(rule.nerve)},
+         {text_of(rule.surface) + (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
+         {text_of(rule.figure)},
+         {text_of(rule.source)}});
     behind.push_back(text_of(rule.row));
   }
   rules_->set_behind(std::move(behind));

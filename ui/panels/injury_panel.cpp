@@ -99,13 +99,12 @@ void InjuryPanel::add_form() {
   echo_ = paragraph({}, this);
   echo_->setObjectName("echo");
   echo_->setMinimumWidth(330);
-  mechanism_ = new ChoiceField(document, {first + "/mechanism", tr("mechanism")},
-                               mechanism_choices(), this);
+  mechanism_ =
+      new ChoiceField(document, {first + "/mechanism", tr("mechanism")}, mechanism_choices(), this);
   grade_ = new ChoiceField(document, {first + "/grade", tr("grade")}, grade_choices(), this);
   extent_ = new ChoiceField(document, {first + "/complete", tr("complete or partial")},
                             extent_choices(), this);
-  seen_ =
-      new ChoiceField(document, {first + "/nerve_seen", tr("nerve seen")}, yes_or_no(), this);
+  seen_ = new ChoiceField(document, {first + "/nerve_seen", tr("nerve seen")}, yes_or_no(), this);
   date_ = new DateField(document, {first + "/date", tr("date of injury")}, this);
   form->addRow(tr("Nerve"), nerve_);
   form->addRow(tr("Place"), place_);

@@ -19,14 +19,10 @@ namespace endplate::ui {
 namespace {
 
 // From the shoulder to the hand; the other keys of the tables follow in their own order.
-constexpr std::array kOrder{"shoulder_abduction_deg",
-                            "shoulder_flexion_deg",
-                            "shoulder_external_rotation_deg",
-                            "elbow_flexion_deg",
-                            "forearm_pronation_deg",
-                            "wrist_extension_deg",
-                            "wrist_ulnar_deviation_deg",
-                            "fingers_flexion_deg"};
+constexpr std::array kOrder{"shoulder_abduction_deg",         "shoulder_flexion_deg",
+                            "shoulder_external_rotation_deg", "elbow_flexion_deg",
+                            "forearm_pronation_deg",          "wrist_extension_deg",
+                            "wrist_ulnar_deviation_deg",      "fingers_flexion_deg"};
 
 std::string pointer_to(const std::string& key) {
   return "/limb/pose/" + key;
