@@ -32,8 +32,9 @@ int main(int argc, char** argv) {
 
   QCommandLineParser parser;
   parser.setApplicationDescription(QCoreApplication::translate(
-      "main", "The desk: one case of an injured nerve of the upper limb, its decision and its "
-              "answers."));
+      "main",
+      "The desk: one case of an injured nerve of the upper limb, its decision and its "
+      "answers."));
   parser.addHelpOption();
   parser.addVersionOption();
   parser.addPositionalArgument("CASE", QCoreApplication::translate("main", "case file to open"),
@@ -51,8 +52,8 @@ int main(int argc, char** argv) {
   if (parser.isSet(day)) {
     const auto given = endplate::casefile::date_from(parser.value(day).toStdString());
     if (!given) {
-      return refuse(endplate::Error::input(
-          {"--today", "this is no date", "Write the date as YYYY-MM-DD."}));
+      return refuse(
+          endplate::Error::input({"--today", "this is no date", "Write the date as YYYY-MM-DD."}));
     }
     today = *given;
   }

@@ -32,8 +32,8 @@ Expected<CheckAnswer> check_file(const CommonOptions& options) {
 }
 
 Json document_of(const CheckAnswer& answer, const CommonOptions& options) {
-  Json document =
-      envelope("check", options, answer.read.limb.side, answer.checked.assumptions, {}, answer.checked.warnings);
+  Json document = envelope("check", options, answer.read.limb.side, answer.checked.assumptions, {},
+                           answer.checked.warnings);
   document["valid"] = true;
   document["problems"] = Json::array();
   document["injuries"] = Json::array();

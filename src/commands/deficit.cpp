@@ -1,7 +1,7 @@
 #include "case_input.hpp"
 #include "command.hpp"
-#include "models/evidence/data_package.hpp"
 #include "models/anatomy/anatomy.hpp"
+#include "models/evidence/data_package.hpp"
 #include "models/examination/case_deficit.hpp"
 #include "output/deficit_views.hpp"
 
@@ -20,8 +20,8 @@ Expected<Answer> run(const CommonOptions& options) {
   if (!anatomy) return std::unexpected(anatomy.error());
   const auto patient = load_case(options, *package);
   if (!patient) return std::unexpected(patient.error());
-  const auto of_case = examination::deficit_of_case(*patient, *package, *anatomy, options.samples,
-                                                    options.seed);
+  const auto of_case =
+      examination::deficit_of_case(*patient, *package, *anatomy, options.samples, options.seed);
   if (!of_case) return std::unexpected(of_case.error());
   const DeficitView view{*anatomy,          of_case->answer,      of_case->injuries,
                          of_case->examined, of_case->assumptions, of_case->warnings,

@@ -92,11 +92,11 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
   std::vector<std::string> readings = patient.assumptions;
   const auto given = cut_of(options, *terms, readings);
   if (!given) return std::unexpected(given.error());
-  auto planned = *given ? Expected<PlannedCut>(**given)
-                 : !options.approach.empty()
-                     ? incision::lay_approach(*package, options.approach, "--approach",
-                                              patient.limb, readings)
-                     : cut_of_case(patient, options.which);
+  auto planned =
+      *given ? Expected<PlannedCut>(**given)
+      : !options.approach.empty()
+          ? incision::lay_approach(*package, options.approach, "--approach", patient.limb, readings)
+          : cut_of_case(patient, options.which);
   if (!planned) return std::unexpected(planned.error());
   if (options.depth_mm) planned->depth_mm = options.depth_mm;
 

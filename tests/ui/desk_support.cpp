@@ -24,7 +24,8 @@ QString example(const QString& name) {
 
 std::string bytes_of(const QString& path) {
   QFile file(path);
-  if (!file.open(QIODevice::ReadOnly)) throw std::runtime_error("cannot read " + path.toStdString());
+  if (!file.open(QIODevice::ReadOnly))
+    throw std::runtime_error("cannot read " + path.toStdString());
   return file.readAll().toStdString();
 }
 

@@ -39,8 +39,7 @@ Expected<incision::PlannedCut> own_cut(const Inputs& inputs, std::vector<std::st
   for (const auto& kind : casefile::kCutKinds) {
     if (kind.text == inputs.incision.kind) cut.kind = kind.value;
   }
-  auto marks =
-      incision::marks_from(inputs.incision.marks, "marks", inputs.tables->terms, readings);
+  auto marks = incision::marks_from(inputs.incision.marks, "marks", inputs.tables->terms, readings);
   if (!marks) return std::unexpected(marks.error());
   cut.marks = std::move(*marks);
   return cut;
@@ -57,8 +56,8 @@ Expected<incision::PlannedCut> cut_of(const Inputs& inputs, casefile::Case& pati
   if (request.of_case < patient.incisions.size()) {
     return incision::planned(patient.incisions[request.of_case]);
   }
-  return std::unexpected(Error::input({"incision", "no cut was chosen",
-                                       "Choose an approach, or write the marks of a cut."}));
+  return std::unexpected(Error::input(
+      {"incision", "no cut was chosen", "Choose an approach, or write the marks of a cut."}));
 }
 
 }  // namespace
@@ -86,11 +85,10 @@ Reckoned<RecoveryView> reckon_recovery(const Inputs& inputs) {
 
 Reckoned<FollowupView> reckon_followup(const Inputs& inputs) {
   auto answer = held(followup::follow_up(*inputs.patient, inputs.tables->package,
-                                         inputs.tables->anatomy.tree(),
-                                         options_of(inputs.asked)));
+                                         inputs.tables->anatomy.tree(), options_of(inputs.asked)));
   if (!answer) return std::unexpected(answer.error());
-  auto schedule = std::make_shared<const schedule::Schedule>(schedule::schedule_of(
-      (*answer)->recovery, inputs.tables->package, inputs.asked.today));
+  auto schedule = std::make_shared<const schedule::Schedule>(
+      schedule::schedule_of((*answer)->recovery, inputs.tables->package, inputs.asked.today));
   return std::make_shared<const FollowupView>(
       FollowupView{std::move(*answer), std::move(schedule)});
 }
@@ -100,9 +98,9 @@ Reckoned<plan::PlanAnswer> reckon_plan(const Inputs& inputs) {
 }
 
 Reckoned<transfer::TransferAnswer> reckon_transfer(const Inputs& inputs) {
-  return held(transfer::transfers(*inputs.patient, inputs.tables->package,
-                                  {inputs.asked.samples, inputs.asked.seed, inputs.asked.today,
-                                   inputs.asked.unpublished}));
+  return held(transfer::transfers(
+      *inputs.patient, inputs.tables->package,
+      {inputs.asked.samples, inputs.asked.seed, inputs.asked.today, inputs.asked.unpublished}));
 }
 
 Reckoned<incision::IncisionAnswer> reckon_incision(const Inputs& inputs) {

@@ -17,6 +17,7 @@
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
+#include "ui/panels/airy_delegate.hpp"
 #include "ui/panels/decision_panel.hpp"
 #include "ui/panels/deficit_panel.hpp"
 #include "ui/panels/evidence_panel.hpp"
@@ -27,15 +28,15 @@
 #include "ui/panels/patient_panel.hpp"
 #include "ui/panels/plan_panel.hpp"
 #include "ui/panels/recovery_panel.hpp"
-#include "ui/panels/transfer_panel.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/panels/transfer_panel.hpp"
 
 namespace endplate::ui {
 namespace {
 
-constexpr int kListWidth = 168;
-constexpr int kMiddleWidth = 420;
-constexpr int kPanelWidth = 680;
+constexpr int kListWidth = 160;
+constexpr int kMiddleWidth = 390;
+constexpr int kPanelWidth = 720;
 
 QWidget* placeholder() {
   auto* label = new QLabel(MainWindow::tr("The limb is shown here."));
@@ -65,6 +66,7 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   list_->setFrameShape(QFrame::NoFrame);
   list_->setMinimumWidth(kListWidth);
   list_->setMaximumWidth(kListWidth + 60);
+  list_->setItemDelegate(new AiryDelegate(8, 6, list_));
   middle_ = new QStackedWidget(split_);
   middle_->addWidget(placeholder());
   stack_ = new QStackedWidget(split_);
@@ -134,7 +136,6 @@ void MainWindow::add_panel(const QString& name, const QString& shown, Panel* pan
   } else {
     item->setToolTip(panel->question());
   }
-  item->setSizeHint({kListWidth - 10, fontMetrics().height() + 14});
   connect(panel, &Panel::panel_wanted, this, &MainWindow::show_question);
   connect(panel, &Panel::evidence_wanted, this, [this](const QString& row) {
     show_question("evidence");
@@ -226,20 +227,18 @@ void MainWindow::add_status() {
   statusBar()->addPermanentWidget(copied_);
   connect(cancel_, &QPushButton::clicked, &parts_->answers, &AnswerRunner::cancel);
   connect(&parts_->store, &RecoveryStore::copied, this, [this] {
-    copied_->setText(
-        tr("Safety copy %1").arg(parts_->store.last_copy().toString("HH:mm:ss")));
+    copied_->setText(tr("Safety copy %1").arg(parts_->store.last_copy().toString("HH:mm:ss")));
   });
-  connect(&parts_->store, &RecoveryStore::failed, this, [this](const QString& why) {
-    copied_->setText(tr("NO safety copy: %1").arg(why));
-  });
+  connect(&parts_->store, &RecoveryStore::failed, this,
+          [this](const QString& why) { copied_->setText(tr("NO safety copy: %1").arg(why)); });
 }
 
 void MainWindow::refresh_progress() {
   const QStringList running = parts_->answers.running();
   const bool works = !parts_->answers.is_idle();
-  working_->setText(works ? tr("Reckoning %1")
-                                .arg(running.isEmpty() ? QString() : running.join(", "))
-                          : QString());
+  working_->setText(works
+                        ? tr("Reckoning %1").arg(running.isEmpty() ? QString() : running.join(", "))
+                        : QString());
   busy_->setVisible(works);
   cancel_->setVisible(works);
 }
@@ -259,9 +258,9 @@ void MainWindow::apply_palette() {
       break;
     case Lightness::system:
       // The palette of a desktop may be either; ours of the same lightness keeps its contrasts.
-      QApplication::setPalette(
-          QPalette().color(QPalette::Window).lightnessF() < 0.5F ? dark_palette()
-                                                                  : light_palette());
+      QApplication::setPalette(QPalette().color(QPalette::Window).lightnessF() < 0.5F
+                                   ? dark_palette()
+                                   : light_palette());
       break;
   }
 }

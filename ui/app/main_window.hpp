@@ -33,8 +33,8 @@ class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
-  /// `folder`: where copies of unsaved cases and locks are kept. `limb_view` shows the limb; without
-  /// it a placeholder stands there.
+  /// `folder`: where copies of unsaved cases and locks are kept. `limb_view` shows the limb;
+  /// without it a placeholder stands there.
   MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date today, const QString& folder,
              QWidget* limb_view = nullptr, QWidget* parent = nullptr);
   ~MainWindow() override;

@@ -53,8 +53,7 @@ void MainWindow::add_menus() {
   edit->addAction(undo);
   edit->addAction(redo);
   edit->addSeparator();
-  edit->addAction(tr("Se&ttings..."), QKeySequence::Preferences, this,
-                  &MainWindow::show_settings);
+  edit->addAction(tr("Se&ttings..."), QKeySequence::Preferences, this, &MainWindow::show_settings);
 
   QMenu* questions = menuBar()->addMenu(tr("&Questions"));
   for (std::size_t i = 0; i < entries_.size(); ++i) {
@@ -78,8 +77,8 @@ void MainWindow::add_menus() {
   }
   lecture->addSeparator();
   lecture->addAction(tr("&Open a lecture..."), this, [this] {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Open a lecture"), {},
-                                                      tr("Lectures (*.json)"));
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a lecture"), {}, tr("Lectures (*.json)"));
     if (!path.isEmpty()) show_lecture(path);
   });
   QMenu* help = menuBar()->addMenu(tr("&Help"));
@@ -211,9 +210,8 @@ void MainWindow::save_table() {
 
 LectureWindow* MainWindow::show_lecture(const QString& path) {
   const auto bytes = read_bytes(path);
-  const auto lecture =
-      bytes ? read_lecture(*bytes, parts_->document.tables().anatomy.tree())
-            : Expected<Lecture>(std::unexpected(bytes.error()));
+  const auto lecture = bytes ? read_lecture(*bytes, parts_->document.tables().anatomy.tree())
+                             : Expected<Lecture>(std::unexpected(bytes.error()));
   if (!lecture) {
     tell(tr("%1 was not opened.\n%2").arg(path, problem_words(lecture.error().problems)));
     return nullptr;

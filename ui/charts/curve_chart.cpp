@@ -13,8 +13,8 @@ CurveChart::CurveChart(const QString& name, QWidget* parent) : QWidget(parent) {
   setAccessibleName(name);
 }
 
-void CurveChart::set(std::vector<QPointF> points, const QString& unit,
-                     std::vector<CurveMark> marks, double shade_from) {
+void CurveChart::set(std::vector<QPointF> points, const QString& unit, std::vector<CurveMark> marks,
+                     double shade_from) {
   points_ = std::move(points);
   unit_ = unit;
   marks_ = std::move(marks);
@@ -30,8 +30,7 @@ void CurveChart::paintEvent(QPaintEvent*) {
   if (points_.size() < 2) return;
   const QFontMetrics metrics = fontMetrics();
   const double left = metrics.horizontalAdvance("100 %") + 14;
-  const double top =
-      static_cast<double>(marks_.size()) * (metrics.height() + 2) + 10;
+  const double top = static_cast<double>(marks_.size()) * (metrics.height() + 2) + 10;
   const double bottom = height() - 2 * metrics.height() - 12;
   double low = points_.front().x();
   double high = points_.back().x();
@@ -51,9 +50,8 @@ void CurveChart::paintEvent(QPaintEvent*) {
     painter.setPen(QPen(colours.faint, 1));
     painter.drawLine(QPointF(left, up.at(chance)), QPointF(width() - 14, up.at(chance)));
     painter.setPen(colours.ink);
-    painter.drawText(
-        QRectF(0, up.at(chance) - metrics.height() / 2.0, left - 6, metrics.height()),
-        Qt::AlignRight, QString("%1 %").arg(100.0 * chance));
+    painter.drawText(QRectF(0, up.at(chance) - metrics.height() / 2.0, left - 6, metrics.height()),
+                     Qt::AlignRight, QString("%1 %").arg(100.0 * chance));
   }
   for (const double mark : across.marks(8)) {
     painter.setPen(QPen(colours.faint, 1));
@@ -62,9 +60,9 @@ void CurveChart::paintEvent(QPaintEvent*) {
     painter.drawText(QRectF(across.at(mark) - 30, bottom + 5, 60, metrics.height()),
                      Qt::AlignHCenter, QString::number(mark));
   }
-  painter.drawText(QRectF(left, bottom + 5 + metrics.height(), width() - left - 14,
-                          metrics.height()),
-                   Qt::AlignRight, unit_);
+  painter.drawText(
+      QRectF(left, bottom + 5 + metrics.height(), width() - left - 14, metrics.height()),
+      Qt::AlignRight, unit_);
 
   QPainterPath path;
   path.moveTo(across.at(points_.front().x()), up.at(points_.front().y()));
@@ -81,8 +79,8 @@ void CurveChart::paintEvent(QPaintEvent*) {
     painter.drawLine(QPointF(at, y - metrics.ascent() + 2), QPointF(at, bottom));
     painter.setPen(colours.ink);
     const double width_px = metrics.horizontalAdvance(mark.label);
-    painter.drawText(
-        QPointF(at + 5 + width_px < width() - 4 ? at + 5 : at - 5 - width_px, y), mark.label);
+    painter.drawText(QPointF(at + 5 + width_px < width() - 4 ? at + 5 : at - 5 - width_px, y),
+                     mark.label);
     y += metrics.height() + 2;
   }
 }

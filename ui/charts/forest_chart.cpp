@@ -53,8 +53,8 @@ void ForestChart::paintEvent(QPaintEvent*) {
     painter.setPen(QPen(colours.faint, 1));
     painter.drawLine(QPointF(axis.at(mark), 4), QPointF(axis.at(mark), bottom));
     painter.setPen(colours.ink);
-    painter.drawText(QRectF(axis.at(mark) - 40, bottom + 3, 80, metrics.height()),
-                     Qt::AlignHCenter, QString::number(mark));
+    painter.drawText(QRectF(axis.at(mark) - 40, bottom + 3, 80, metrics.height()), Qt::AlignHCenter,
+                     QString::number(mark));
   }
   painter.drawText(QRectF(0, bottom + 3 + metrics.height(), width() - 8, metrics.height()),
                    Qt::AlignRight, unit_);
@@ -72,8 +72,8 @@ void ForestChart::paintEvent(QPaintEvent*) {
     painter.drawText(QRectF(width() - figures, y, figures - 6, row_height()),
                      Qt::AlignVCenter | Qt::AlignRight, row.figures);
     const QColor colour = row.kind == ForestRow::Kind::study ? colours.first : colours.second;
-    painter.setPen(QPen(colour, 1.6, row.kind == ForestRow::Kind::spread ? Qt::DashLine
-                                                                         : Qt::SolidLine));
+    painter.setPen(
+        QPen(colour, 1.6, row.kind == ForestRow::Kind::spread ? Qt::DashLine : Qt::SolidLine));
     painter.drawLine(QPointF(axis.at(row.low), middle), QPointF(axis.at(row.high), middle));
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour);

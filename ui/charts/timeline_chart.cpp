@@ -28,8 +28,8 @@ void draw_interval(QPainter& painter, const Axis& axis, const Summary& days, dou
   painter.setBrush(colour);
   const QPointF middle(axis.at(days.p50), y);
   if (diamond) {
-    painter.drawPolygon(QPolygonF{{middle.x() - 5, y}, {middle.x(), y - 5}, {middle.x() + 5, y},
-                                  {middle.x(), y + 5}});
+    painter.drawPolygon(QPolygonF{
+        {middle.x() - 5, y}, {middle.x(), y - 5}, {middle.x() + 5, y}, {middle.x(), y + 5}});
   } else {
     painter.drawEllipse(middle, 4, 4);
   }
@@ -129,7 +129,7 @@ void TimelineChart::paintEvent(QPaintEvent*) {
     painter.drawText(QRectF(at - 30, bottom + 3, 60, metrics.height()), Qt::AlignHCenter,
                      QString::number(month));
   }
-  painter.drawText(QRectF(4, bottom + 3, names - 8, metrics.height()), Qt::AlignRight,
+  painter.drawText(QRectF(4, bottom + 3, names - 24, metrics.height()), Qt::AlignRight,
                    tr("months"));
   if (injury_) {
     painter.setPen(colours.absent);
@@ -149,9 +149,9 @@ void TimelineChart::paintEvent(QPaintEvent*) {
     const double row_top = top + static_cast<double>(i) * row_height();
     const double middle = row_top + row_height() / 2.0;
     if (i % 2 == 1) {
-      painter.fillRect(QRectF(0, row_top, width(), row_height()),
-                       QColor(colours.faint.red(), colours.faint.green(), colours.faint.blue(),
-                              40));
+      painter.fillRect(
+          QRectF(0, row_top, width(), row_height()),
+          QColor(colours.faint.red(), colours.faint.green(), colours.faint.blue(), 40));
     }
     painter.setPen(colours.ink);
     painter.drawText(QRectF(6, row_top, names - 12, row_height()), Qt::AlignVCenter,

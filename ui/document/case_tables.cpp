@@ -12,9 +12,8 @@ Expected<std::shared_ptr<const CaseTables>> CaseTables::from(const std::filesyst
   auto anatomy = anatomy::Anatomy::from(*package);
   if (!anatomy) return std::unexpected(anatomy.error());
   auto pose = casefile::pose_limits(*package);
-  return std::make_shared<const CaseTables>(CaseTables{folder, std::move(*package),
-                                                       std::move(*terms), std::move(*anatomy),
-                                                       std::move(pose)});
+  return std::make_shared<const CaseTables>(CaseTables{
+      folder, std::move(*package), std::move(*terms), std::move(*anatomy), std::move(pose)});
 }
 
 Expected<casefile::Case> CaseTables::read(std::string_view text, casefile::Date today) const {

@@ -99,8 +99,8 @@ Expected<Lecture> read_lecture(std::string_view text, const anatomy::NerveTree& 
   if (!parsed) return std::unexpected(parsed.error());
   Lecture lecture;
   if (!parsed->is_object() || !parsed->contains("endplate_lecture")) {
-    return std::unexpected(Error::input({"lecture", "this is no lecture",
-                                         "Begin with { \"endplate_lecture\": 1."}));
+    return std::unexpected(
+        Error::input({"lecture", "this is no lecture", "Begin with { \"endplate_lecture\": 1."}));
   }
   lecture.title = reader.text(*parsed, "title", "", true);
   if (!parsed->contains("steps") || !(*parsed)["steps"].is_array() || (*parsed)["steps"].empty()) {

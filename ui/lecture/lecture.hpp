@@ -14,7 +14,8 @@ namespace endplate::ui {
 struct LectureStep {
   QString title;
   QString text;
-  std::vector<std::string> layers;  // of the view: "skin", "bones", "muscles", "nerves", "landmarks"
+  std::vector<std::string>
+      layers;  // of the view: "skin", "bones", "muscles", "nerves", "landmarks"
   std::vector<std::string> nerves;  // highlighted; standard names
   std::string view;                 // from where one looks: "anterior", "posterior", ...
   bool supply = false;              // list what the nerves move and serve, from the tables

@@ -22,14 +22,13 @@ QString call_words(const followup::Call& call) {
 }
 
 QString chances_words(const LesionProgress& lesion) {
-  QString words = tr("ahead %1, on course %2, late %3, no advance %4")
-                      .arg(chance_words(lesion.chances.ahead),
-                           chance_words(lesion.chances.on_course),
-                           chance_words(lesion.chances.late),
-                           chance_words(lesion.chances.no_advance));
+  QString words =
+      tr("ahead %1, on course %2, late %3, no advance %4")
+          .arg(chance_words(lesion.chances.ahead), chance_words(lesion.chances.on_course),
+               chance_words(lesion.chances.late), chance_words(lesion.chances.no_advance));
   if (lesion.chance_block >= kShownBlock) {
-    words += tr("; a conduction block, %1, counts as on course")
-                 .arg(chance_words(lesion.chance_block));
+    words +=
+        tr("; a conduction block, %1, counts as on course").arg(chance_words(lesion.chance_block));
   }
   return words;
 }

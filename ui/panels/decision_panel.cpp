@@ -1,7 +1,7 @@
 #include "ui/panels/decision_panel.hpp"
 
 #include <QFileDialog>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QMessageBox>
 #include <QPushButton>
@@ -54,10 +54,15 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   next_->setObjectName("next");
   next_->setAccessibleName(tr("Decision"));
   body()->addWidget(next_);
-  auto* form = new QFormLayout;
-  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  form->setRowWrapPolicy(QFormLayout::DontWrapRows);
-  form->setVerticalSpacing(8);
+  auto* grid = new QGridLayout;
+  grid->setVerticalSpacing(8);
+  grid->setHorizontalSpacing(12);
+  grid->setColumnStretch(1, 1);
+  const auto add = [&](const QString& what, QWidget* words) {
+    const int row = grid->rowCount();
+    grid->addWidget(new QLabel(what, this), row, 0, Qt::AlignTop);
+    grid->addWidget(words, row, 1);
+  };
   by_ = large_paragraph(this, 1.1);
   by_->setObjectName("by");
   unless_ = paragraph({}, this);
@@ -65,13 +70,13 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   lesions_ = paragraph({}, this);
   practice_ = paragraph({}, this);
   course_ = paragraph({}, this);
-  form->addRow(tr("By"), by_);
-  form->addRow(tr("Unless"), unless_);
-  form->addRow(tr("Because"), because_);
-  form->addRow(tr("Lesion"), lesions_);
-  form->addRow(tr("Course"), course_);
-  form->addRow(tr("Practice"), practice_);
-  body()->addLayout(form);
+  add(tr("By"), by_);
+  add(tr("Unless"), unless_);
+  add(tr("Because"), because_);
+  add(tr("Lesion"), lesions_);
+  add(tr("Course"), course_);
+  add(tr("Practice"), practice_);
+  body()->addLayout(grid);
 
   auto* row = new QHBoxLayout;
   dates_head_ = heading(tr("Dates from here on"), this);
@@ -131,9 +136,8 @@ DecisionPanel::Basis DecisionPanel::basis() const {
 void DecisionPanel::show_decision() {
   const Basis now = basis();
   const bool any = now.answer != nullptr;
-  for (QWidget* widget : std::initializer_list<QWidget*>{by_, unless_, because_, lesions_,
-                                                         practice_, dates_head_, dates_,
-                                                         calendar_, course_}) {
+  for (QWidget* widget : std::initializer_list<QWidget*>{
+           by_, unless_, because_, lesions_, practice_, dates_head_, dates_, calendar_, course_}) {
     widget->setVisible(any);
   }
   if (!any) {
@@ -143,8 +147,9 @@ void DecisionPanel::show_decision() {
   }
   const recovery::RecoveryAnswer& answer = *now.answer;
   const recovery::Decision& decision = answer.decision;
-  course_->setText(now.visited ? course_words(*desk_.answers.followup().answer->answer).join('\n')
-                               : tr("no later visit yet: see the dates below for what to look for"));
+  course_->setText(now.visited
+                       ? course_words(*desk_.answers.followup().answer->answer).join('\n')
+                       : tr("no later visit yet: see the dates below for what to look for"));
   next_->setText(text_of(decision.next) + '.');
   by_->setText(by_words(decision, desk_.document.today()));
   unless_->setText(decision.unless.empty() ? tr("nothing is named") : text_of(decision.unless));
@@ -176,22 +181,23 @@ void DecisionPanel::show_decision() {
 
 void DecisionPanel::show_changes() {
   const auto& plan = desk_.answers.plan();
-  const bool any = plan.answer != nullptr;
+  // The options stand on the case before later visits, and must not speak against the decision.
+  const bool any = plan.answer != nullptr && !basis().visited;
   first_head_->setVisible(any);
   first_->setVisible(any);
   changes_head_->setVisible(any);
   changes_->setVisible(any && !plan.answer->what_if.empty());
-  if (!any) return;
+  if (plan.answer == nullptr) return;
   QStringList firsts;
   for (const plan::Option& option : plan.answer->options) {
-    if (option.first) firsts << opening(text_of(option.name)) + ": " + text_of(option.entry_condition);
+    if (option.first)
+      firsts << opening(text_of(option.name)) + ": " + text_of(option.entry_condition);
   }
   first_->setText(firsts.isEmpty() ? tr("none of the options is the first step yet")
                                    : firsts.join('\n'));
   std::vector<Cells> rows;
   for (const plan::WhatIf& change : plan.answer->what_if) {
-    rows.push_back(
-        {{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}});
+    rows.push_back({{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}});
   }
   changes_head_->setText(rows.empty() ? tr("No single input of the rules changes the next step")
                                       : tr("What would change this"));
@@ -206,9 +212,8 @@ void DecisionPanel::save_calendar() {
                              tr("The dates are not current. Wait until they are reckoned."));
     return;
   }
-  const auto text =
-      cli::calendar({patient->label, patient->limb.side, desk_.document.today()},
-                    now.schedule->appointments);
+  const auto text = cli::calendar({patient->label, patient->limb.side, desk_.document.today()},
+                                  now.schedule->appointments);
   if (!text) {
     QMessageBox::warning(this, tr("Save as calendar"), problem_words(text.error().problems));
     return;

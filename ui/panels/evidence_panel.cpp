@@ -130,13 +130,16 @@ void EvidencePanel::show_answers() {
   std::vector<Cells> list;
   for (const QuantityAnswer& one : answer.distances) {
     const Facing face = facing(one);
-    list.push_back({{text_of(one.quantity.name())},
-                    {one.pooled ? QString::number(one.pooled->studies.size()) : "0",
-                     one.pooled ? static_cast<int>(one.pooled->studies.size()) : 0},
-                    {one.pooled ? round_text(face.sign * one.pooled->estimate.mean) + ' ' + face.unit
-                                : tr("not pooled")},
-                    {one.pooled ? range_words(face.turned(one.pooled->limb_interval(kEvidenceLevel)))
-                                : QString(), {}, tr("A single limb, 90 in 100")}});
+    list.push_back(
+        {{text_of(one.quantity.name())},
+         {one.pooled ? QString::number(one.pooled->studies.size()) : "0",
+          one.pooled ? static_cast<int>(one.pooled->studies.size()) : 0},
+         {one.pooled ? round_text(face.sign * one.pooled->estimate.mean) + ' ' + face.unit
+                     : tr("not pooled")},
+         {one.pooled ? range_words(face.turned(one.pooled->limb_interval(kEvidenceLevel)))
+                     : QString(),
+          {},
+          tr("A single limb, 90 in 100")}});
   }
   for (const ShareAnswer& one : answer.shares) {
     const Interval none;
@@ -146,21 +149,24 @@ void EvidencePanel::show_answers() {
          {one.pooled ? QString::number(one.pooled->counts.size()) : "0",
           one.pooled ? static_cast<int>(one.pooled->counts.size()) : 0},
          {one.pooled ? round_text(100.0 * one.pooled->pooled.share) + " %" : tr("not pooled")},
-         {one.pooled ? range_words({100.0 * interval.low, 100.0 * interval.high}) + " %" : QString(),
-          {}, tr("A new study, 90 in 100")}});
+         {one.pooled ? range_words({100.0 * interval.low, 100.0 * interval.high}) + " %"
+                     : QString(),
+          {},
+          tr("A new study, 90 in 100")}});
   }
   for (const TableRow& one : answer.rows) {
     if (list.size() > kMostRows) break;
-    list.push_back({{text_of(one.table) + ": " + text_of(one.cell("id")) + "  " +
-                     text_of(one.cell("study"))},
-                    {"", 0},
-                    {tr("a row as it stands")},
-                    {}});
+    list.push_back(
+        {{text_of(one.table) + ": " + text_of(one.cell("id")) + "  " + text_of(one.cell("study"))},
+         {"", 0},
+         {tr("a row as it stands")},
+         {}});
   }
-  count_->setText(tr("Either side: published figures hold for both. %1 quantities, %2 rows of tables "
-                     "that are not pooled. Intervals: 90 in 100.")
-                      .arg(answer.distances.size() + answer.shares.size())
-                      .arg(answer.rows.size()));
+  count_->setText(
+      tr("Either side: published figures hold for both. %1 quantities, %2 rows of tables "
+         "that are not pooled. Intervals: 90 in 100.")
+          .arg(answer.distances.size() + answer.shares.size())
+          .arg(answer.rows.size()));
   quantities_->set({{tr("Quantity"), false, true},
                     {tr("Studies"), true},
                     {tr("Pooled"), true},
@@ -202,7 +208,7 @@ void EvidencePanel::show_distance(std::size_t at) {
                     {text_of(row.left_out)}});
   }
   rows_->show();
-  rows_->set({{tr("Row")},
+  rows_->set({{tr("Row"), false, true},
               {tr("Study"), false, true},
               {tr("n"), true},
               {tr("Mean, mm"), true},
@@ -249,18 +255,18 @@ void EvidencePanel::show_share(std::size_t at) {
   const ShareAnswer& one = desk_.answers.evidence().answer->shares[at];
   std::vector<Cells> rows;
   for (const ShareRow& row : one.quantity.rows) {
-    rows.push_back({{text_of(row.id)},
-                    {text_of(row.study)},
-                    {row.count ? round_text(row.count->events) : QString(),
-                     row.count ? row.count->events : -1.0},
-                    {row.n ? round_text(*row.n) : QString(), row.n.value_or(-1.0)},
-                    {row.share ? round_text(100.0 * *row.share, 1) : QString(),
-                     row.share.value_or(-1.0)},
-                    {text_of(to_string(row.provenance))},
-                    {text_of(row.left_out)}});
+    rows.push_back(
+        {{text_of(row.id)},
+         {text_of(row.study)},
+         {row.count ? round_text(row.count->events) : QString(),
+          row.count ? row.count->events : -1.0},
+         {row.n ? round_text(*row.n) : QString(), row.n.value_or(-1.0)},
+         {row.share ? round_text(100.0 * *row.share, 1) : QString(), row.share.value_or(-1.0)},
+         {text_of(to_string(row.provenance))},
+         {text_of(row.left_out)}});
   }
   rows_->show();
-  rows_->set({{tr("Row")},
+  rows_->set({{tr("Row"), false, true},
               {tr("Study"), false, true},
               {tr("Events"), true},
               {tr("n"), true},
@@ -279,11 +285,10 @@ void EvidencePanel::show_share(std::size_t at) {
   for (std::size_t i = 0; i < pooled.counts.size(); ++i) {
     const std::vector<Count> alone{pooled.counts[i]};
     const PooledProportion own = pool_proportions(alone, 0.0, kEvidenceLevel);
-    lines.push_back({ForestRow::Kind::study, text_of(pooled.studies[i]), 100.0 * own.share,
-                     100.0 * own.mean_interval.low, 100.0 * own.mean_interval.high,
-                     pooled.counts[i].n / total,
-                     tr("%1 of %2").arg(round_text(pooled.counts[i].events),
-                                        round_text(pooled.counts[i].n))});
+    lines.push_back(
+        {ForestRow::Kind::study, text_of(pooled.studies[i]), 100.0 * own.share,
+         100.0 * own.mean_interval.low, 100.0 * own.mean_interval.high, pooled.counts[i].n / total,
+         tr("%1 of %2").arg(round_text(pooled.counts[i].events), round_text(pooled.counts[i].n))});
   }
   const auto add = [&](ForestRow::Kind kind, const QString& label, const Interval& interval) {
     const Interval shares{100.0 * interval.low, 100.0 * interval.high};
@@ -294,17 +299,17 @@ void EvidencePanel::show_share(std::size_t at) {
   add(ForestRow::Kind::spread, tr("a new study"), pooled.pooled.new_study_interval);
   forest_->show();
   forest_->set(std::move(lines), "%");
-  pooled_->setText(
-      tr("%1: %2 % of a typical study; 90 in 100 new studies %3 %.")
-          .arg(text_of(one.quantity.name), round_text(100.0 * pooled.pooled.share, 1),
-               range_words({100.0 * pooled.pooled.new_study_interval.low,
-                            100.0 * pooled.pooled.new_study_interval.high})));
+  pooled_->setText(tr("%1: %2 % of a typical study; 90 in 100 new studies %3 %.")
+                       .arg(text_of(one.quantity.name), round_text(100.0 * pooled.pooled.share, 1),
+                            range_words({100.0 * pooled.pooled.new_study_interval.low,
+                                         100.0 * pooled.pooled.new_study_interval.high})));
 }
 
 void EvidencePanel::show_table_row(std::size_t at) {
   const TableRow& row = desk_.answers.evidence().answer->rows[at];
   std::vector<Cells> cells;
-  for (const auto& [column, cell] : row.cells) cells.push_back({{text_of(column)}, {text_of(cell)}});
+  for (const auto& [column, cell] : row.cells)
+    cells.push_back({{text_of(column)}, {text_of(cell)}});
   pooled_->setText(tr("A row of %1 as it stands.").arg(text_of(row.table)));
   rows_->show();
   rows_->set({{tr("Column")}, {tr("Cell"), false, true}}, std::move(cells));

@@ -28,7 +28,7 @@ class ExaminationPanel : public Panel {
 
  private:
   void add_visits();
-  void add_tinel();
+  QWidget* add_tinel();
   void show_visit();
   std::vector<FindingRow> rows() const;
 

@@ -21,7 +21,8 @@ FoundShape shape_of(const FindingRow& row) {
     if (row.found == "0") return FoundShape::lost;
     return row.found.startsWith('5') && row.found != "5-" ? FoundShape::whole : FoundShape::weak;
   }
-  if (row.kind == FindingKind::sign) return row.found == "present" ? FoundShape::lost : FoundShape::whole;
+  if (row.kind == FindingKind::sign)
+    return row.found == "present" ? FoundShape::lost : FoundShape::whole;
   if (row.found == "normal" || row.found == "S4") return FoundShape::whole;
   return row.found == "absent" || row.found == "S0" ? FoundShape::lost : FoundShape::weak;
 }
@@ -41,6 +42,8 @@ class FoundDelegate : public QStyledItemDelegate {
     const auto shape = static_cast<FoundShape>(index.data(kShapeRole).toInt());
     const QRectF box = QRectF(option.rect).adjusted(3, 3, -3, -3);
     painter->save();
+    // Its own ground, also on a chosen row: what was found must stay readable there.
+    painter->fillRect(option.rect, colours.paper);
     painter->setRenderHint(QPainter::Antialiasing);
     QColor ink = colours.ink;
     if (shape == FoundShape::open) {

@@ -1,6 +1,6 @@
 #pragma once
-// What was found, muscle by muscle and area by area, entered with one key each. Not examined, normal
-// and weak are told apart by their words and their shape, not by colour alone.
+// What was found, muscle by muscle and area by area, entered with one key each. Not examined,
+// normal and weak are told apart by their words and their shape, not by colour alone.
 #include <QTableWidget>
 #include <string>
 #include <vector>

@@ -4,8 +4,8 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QSplitter>
 #include <QStackedWidget>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <cmath>
 
@@ -48,19 +48,16 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
   add_choice();
   where_ = paragraph({}, this);
   body()->addWidget(where_);
-  split_ = new QSplitter(Qt::Vertical, this);
-  split_->setChildrenCollapsible(false);
-  nerves_ = new RowTable(tr("Nerves near the cut"), split_);
-  profile_ = new CurveChart(tr("Chance of a nerve within 10 mm along the cut"), split_);
-  rules_ = new RowTable(tr("Published rules about this place"), split_);
+  tabs_ = new QTabWidget(this);
+  tabs_->setDocumentMode(true);
+  nerves_ = new RowTable(tr("Nerves near the cut"), this);
+  profile_ = new CurveChart(tr("Chance of a nerve within 10 mm along the cut"), this);
+  rules_ = new RowTable(tr("Published rules about this place"), this);
   connect(rules_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
-  split_->addWidget(nerves_);
-  split_->addWidget(profile_);
-  split_->addWidget(rules_);
-  split_->setStretchFactor(0, 3);
-  split_->setStretchFactor(1, 2);
-  split_->setStretchFactor(2, 2);
-  body()->addWidget(split_, 1);
+  tabs_->addTab(nerves_, tr("Nerves"));
+  tabs_->addTab(profile_, tr("Along the cut"));
+  tabs_->addTab(rules_, tr("Published rules"));
+  body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
 }
@@ -93,10 +90,12 @@ void IncisionPanel::add_choice() {
   kind_->addItem(tr("injection"), "injection");
   marks_ = new QLineEdit(own);
   marks_->setAccessibleName(tr("Marks"));
-  marks_->setPlaceholderText(tr("olecranon tip, 250 proximal, on posterior; olecranon tip, 50 "
-                                "proximal, on posterior"));
-  marks_->setToolTip(tr("A landmark, then mm along and across the limb and the side whose skin is "
-                        "meant; marks of a line are parted by semicolons."));
+  marks_->setPlaceholderText(
+      tr("olecranon tip, 250 proximal, on posterior; olecranon tip, 50 "
+         "proximal, on posterior"));
+  marks_->setToolTip(
+      tr("A landmark, then mm along and across the limb and the side whose skin is "
+         "meant; marks of a line are parted by semicolons."));
   own_row->addWidget(kind_);
   own_row->addWidget(marks_, 1);
   pages_->addWidget(approach_);
@@ -163,7 +162,7 @@ void IncisionPanel::show_case() {
 
 void IncisionPanel::show_answers() {
   const auto& held = desk_.answers.incision();
-  split_->setVisible(held.answer != nullptr);
+  tabs_->setVisible(held.answer != nullptr);
   if (held.answer == nullptr) {
     where_->clear();
     notes_->clear();
@@ -171,8 +170,8 @@ void IncisionPanel::show_answers() {
   }
   const incision::IncisionAnswer& answer = *held.answer;
   const Settings& settings = desk_.settings;
-  QString where = tr("Marks: %1\nPose: %2\n").arg(joined_words(answer.marks, "; "),
-                                                  pose_words(answer.pose_deg));
+  QString where = tr("Marks: %1\nPose: %2\n")
+                      .arg(joined_words(answer.marks, "; "), pose_words(answer.pose_deg));
   where += text_of(answer.region);
   if (answer.cut.length_mm > 0.0) {
     where += tr("; %1 %2 long").arg(settings.length(answer.cut.length_mm), settings.unit());
@@ -188,23 +187,25 @@ void IncisionPanel::show_answers() {
   for (const incision::NamedNearby& nerve : answer.nerves) {
     const incision::NerveNearby& near = nerve.near;
     if (near.nearest_mm.p50 > kShown_mm) continue;
-    Cells cells{{text_of(nerve.nerve)},
-                {tr("%1 (%2-%3)").arg(settings.length(near.nearest_mm.p50),
-                                      settings.length(near.nearest_mm.p05),
-                                      settings.length(near.nearest_mm.p95)),
-                 near.nearest_mm.p50},
-                {settings.length(near.at_along_mm), near.at_along_mm},
-                {settings.length(near.depth_mm.p50), near.depth_mm.p50}};
+    Cells cells{
+        {text_of(nerve.nerve)},
+        {tr("%1 (%2-%3)")
+             .arg(settings.length(near.nearest_mm.p50), settings.length(near.nearest_mm.p05),
+                  settings.length(near.nearest_mm.p95)),
+         near.nearest_mm.p50},
+        {settings.length(near.at_along_mm), near.at_along_mm},
+        {settings.length(near.depth_mm.p50), near.depth_mm.p50}};
     for (const incision::ChanceWithin& within : near.chance_within) {
-      const Tone tone = within.chance >= 0.5    ? Tone::lost
-                        : within.chance >= 0.05 ? Tone::weak
-                                                : Tone::plain;
-      cells.emplace_back(chance_words(within.chance), within.chance, QString(), tone);
+      // The steps in which a chance is shown: from 50 and from 5 per cent.
+      const Tone tone = within.chance >= 0.475   ? Tone::danger
+                        : within.chance >= 0.025 ? Tone::weak
+                                                 : Tone::plain;
+      cells.emplace_back(short_chance(within.chance), within.chance, QString(), tone);
     }
     rows.push_back(std::move(cells));
   }
   std::vector<Column> columns{
-      {tr("Nerve"), false, true},
+      {tr("Nerve"), false, true, {}, 150},
       {tr("Nearest, %1").arg(settings.unit()), true, false,
        tr("From the middle of the nerve; 90 in 100 limbs in brackets")},
       {tr("At, %1").arg(settings.unit()), true, false, tr("Along the cut from its first mark")},
@@ -219,7 +220,7 @@ void IncisionPanel::show_answers() {
   for (std::size_t k = 0; k < answer.along_chance.size(); ++k) {
     points.emplace_back(answer.cut.stations[k].along_mm, answer.along_chance[k]);
   }
-  profile_->setVisible(points.size() > 1);
+  tabs_->setTabVisible(tabs_->indexOf(profile_), points.size() > 1);
   if (points.size() > 1) {
     profile_->set(points,
                   tr("mm along the cut: the chance of any modelled nerve within %1 mm")
@@ -229,17 +230,16 @@ void IncisionPanel::show_answers() {
   std::vector<Cells> rules;
   std::vector<QString> behind;
   for (const incision::QuotedRule& rule : answer.rules) {
-    rules.push_back({{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {},
-                      text_of(rule.row)},
-                     {text_of(rule.nerve)},
-                     {text_of(rule.surface) +
-                      (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
-                     {text_of(rule.figure)},
-                     {text_of(rule.source)}});
+    rules.push_back(
+        {{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {}, text_of(rule.row)},
+         {text_of(rule.nerve)},
+         {text_of(rule.surface) + (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
+         {text_of(rule.figure)},
+         {text_of(rule.source)}});
     behind.push_back(text_of(rule.row));
   }
   rules_->set_behind(std::move(behind));
-  rules_->setVisible(!rules.empty());
+  tabs_->setTabText(tabs_->indexOf(rules_), tr("Published rules: %1").arg(rules.size()));
   rules_->set({{tr("Published rule, as quoted"), false, true},
                {tr("Nerve"), false, true},
                {tr("Holds on, in the pose"), false, true},

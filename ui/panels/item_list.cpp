@@ -77,8 +77,7 @@ void ItemList::refresh() {
     const QSignalBlocker quiet(list_);
     list_->clear();
     for (int i = 0; i < count; ++i) {
-      list_->addItem(QString("%1. %2").arg(i + 1).arg(
-          words_(pointer_ + '/' + std::to_string(i))));
+      list_->addItem(QString("%1. %2").arg(i + 1).arg(words_(pointer_ + '/' + std::to_string(i))));
     }
     if (count == 0) {
       auto* none = new QListWidgetItem(tr("none given"), list_);

@@ -20,10 +20,10 @@ QString fate_words(const recovery::RecoveryAnswer& answer, const recovery::Recov
   if (lesion.preganglionic) return tr("torn from the cord, no axons to grow");
   if (lesion.repaired) return tr("forecast %1").arg(text_of(lesion.operation));
   if (answer.no_forecast.empty() && mixed) {
-    QString words = tr("without repair, grade not known: conduction block %1, axons grow %2, "
-                       "nothing grows %3")
-                        .arg(chance_words(chance[0]), chance_words(chance[1]),
-                             chance_words(chance[2]));
+    QString words =
+        tr("without repair, grade not known: conduction block %1, axons grow %2, "
+           "nothing grows %3")
+            .arg(chance_words(chance[0]), chance_words(chance[1]), chance_words(chance[2]));
     if (answer.findings_used) words += tr(", given the findings");
     return words;
   }

@@ -64,8 +64,8 @@ void NameList::refresh() {
 void NameList::add() {
   const QString name = name_->currentText().trimmed();
   if (name.isEmpty()) return;
-  desk_.document.set(pointer_ + '/' + std::to_string(desk_.document.count(pointer_)),
-                     plain(name), what_);
+  desk_.document.set(pointer_ + '/' + std::to_string(desk_.document.count(pointer_)), plain(name),
+                     what_);
   name_->setCurrentIndex(-1);
   name_->clearEditText();
 }

@@ -31,8 +31,8 @@ QFormLayout* form_of(QWidget* page) {
 }  // namespace
 
 OperationsPanel::OperationsPanel(Desk desk, QWidget* parent)
-    : Panel(desk, tr("What was done, what is planned, what is wanted?"), Kind::entry,
-            Body::scrolls, {}, parent) {
+    : Panel(desk, tr("What was done, what is planned, what is wanted?"), Kind::entry, Body::scrolls,
+            {}, parent) {
   using anatomy::TermKind;
   const CaseTables& tables = desk_.document.tables();
   body()->addWidget(heading(tr("Operations"), this));
@@ -42,13 +42,12 @@ OperationsPanel::OperationsPanel(Desk desk, QWidget* parent)
   body()->addWidget(new NameList(desk_, "/priorities", tr("needed most"),
                                  names(tables, {TermKind::movement, TermKind::area}), this));
   body()->addWidget(heading(tr("Not available: muscles, nerves, graft donors"), this));
-  body()->addWidget(
-      new NameList(desk_, "/unavailable", tr("not available"),
-                   names(tables, {TermKind::graft_donor, TermKind::muscle, TermKind::nerve}),
-                   this));
+  body()->addWidget(new NameList(
+      desk_, "/unavailable", tr("not available"),
+      names(tables, {TermKind::graft_donor, TermKind::muscle, TermKind::nerve}), this));
   body()->addWidget(heading(tr("Variants known of this limb"), this));
-  body()->addWidget(new NameList(desk_, "/variants", tr("variants"),
-                                 names(tables, {TermKind::variant}), this));
+  body()->addWidget(
+      new NameList(desk_, "/variants", tr("variants"), names(tables, {TermKind::variant}), this));
   problems_ = paragraph({}, this);
   body()->addWidget(problems_);
   body()->addStretch(1);
@@ -108,8 +107,8 @@ void OperationsPanel::add_step() {
   step_form_ = new QWidget(this);
   auto* form = form_of(step_form_);
   const std::string at = "/operations/0/done/0";
-  procedure_ = new ChoiceField(document, {at + "/procedure", tr("procedure")},
-                               procedure_choices(), this);
+  procedure_ =
+      new ChoiceField(document, {at + "/procedure", tr("procedure")}, procedure_choices(), this);
   nerve_ = new TermField(document, {at + "/nerve", tr("nerve that was operated")},
                          names(tables, {TermKind::nerve}), this);
   place_ = new PlaceEditor(desk_, at + "/at", true, this);

@@ -68,8 +68,8 @@ QString problem_words(const std::vector<Problem>& problems) {
   return lines.join('\n');
 }
 
-Panel::Panel(Desk desk, const QString& question, Kind kind, Body body,
-             std::vector<Question> asked, QWidget* parent)
+Panel::Panel(Desk desk, const QString& question, Kind kind, Body body, std::vector<Question> asked,
+             QWidget* parent)
     : QWidget(parent), desk_(desk), question_(question), kind_(kind), asked_(std::move(asked)) {
   setAccessibleName(question);
   auto* all = new QVBoxLayout(this);
@@ -191,9 +191,9 @@ void Panel::refresh_head() {
   if (patient != nullptr) {
     for (const casefile::Injury& injury : patient->injuries) {
       const QString words =
-          injury.date ? tr("injury %1 (%2)").arg(date_words(*injury.date),
-                                                 age_words(*injury.date, today))
-                      : tr("date of injury not known");
+          injury.date
+              ? tr("injury %1 (%2)").arg(date_words(*injury.date), age_words(*injury.date, today))
+              : tr("date of injury not known");
       if (!parts.contains(words)) parts << words;
     }
     std::optional<casefile::Date> seen;
@@ -236,11 +236,10 @@ void Panel::refresh_notice() {
       const QStringList since = desk_.document.changes_since(state.revision);
       words = stopped ? tr("NOT CURRENT, stopped.") : tr("NOT CURRENT: being reckoned anew.");
       words += ' ';
-      words += since.isEmpty()
-                   ? tr("What is shown was made at %1 with other settings.")
-                         .arg(state.at.toString("HH:mm:ss"))
-                   : tr("What is shown was made at %1, from the case before: %2.")
-                         .arg(state.at.toString("HH:mm:ss"), since.join("; "));
+      words += since.isEmpty() ? tr("What is shown was made at %1 with other settings.")
+                                     .arg(state.at.toString("HH:mm:ss"))
+                               : tr("What is shown was made at %1, from the case before: %2.")
+                                     .arg(state.at.toString("HH:mm:ss"), since.join("; "));
       break;
     }
   }

@@ -145,16 +145,17 @@ void PatientPanel::show_answers() {
   const Settings& settings = desk_.settings;
   const auto add = [&](const limb::SizedMeasure& measure, const QString& label) {
     const Summary& size = measure.size_mm;
-    rows.push_back({{opening(label), {}, text_of(measure.definition)},
-                    {settings.length(size.mean), size.mean},
-                    {size.sd == 0.0 ? tr("as given")
-                                    : tr("%1 to %2").arg(settings.length(size.p05),
-                                                         settings.length(size.p95))},
-                    {text_of(evidence::to_string(measure.provenance)), {},
-                     text_of(measure.reason)}});
+    rows.push_back(
+        {{opening(label), {}, text_of(measure.definition)},
+         {settings.length(size.mean), size.mean},
+         {size.sd == 0.0
+              ? tr("as given")
+              : tr("%1 to %2").arg(settings.length(size.p05), settings.length(size.p95))},
+         {text_of(evidence::to_string(measure.provenance)), {}, text_of(measure.reason)}});
   };
   for (const auto& segment : answer.segments) add(segment, text_of(segment.label));
-  for (const auto& breadth : answer.breadths) add(breadth, tr("breadth: ") + text_of(breadth.label));
+  for (const auto& breadth : answer.breadths)
+    add(breadth, tr("breadth: ") + text_of(breadth.label));
   for (const auto& girth : answer.girths) add(girth, tr("girth: ") + text_of(girth.label));
   sizes_->set({{tr("What"), false, true},
                {settings.unit(), true},

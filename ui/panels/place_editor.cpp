@@ -62,17 +62,15 @@ PlaceEditor::PlaceEditor(Desk desk, const std::string& pointer, bool plexus, QWi
                             names_of(terms.names(TermKind::landmark)), this);
   offset_ = new NumberField(document, {pointer + "/offset_mm", tr("distance from the landmark")},
                             tr("mm"), this);
-  toward_ =
-      new ChoiceField(document, {pointer + "/toward", tr("direction from the landmark")},
-                      direction_choices(), this);
+  toward_ = new ChoiceField(document, {pointer + "/toward", tr("direction from the landmark")},
+                            direction_choices(), this);
   branch_ = new TermField(document, {pointer + "/branch", tr("branch")},
                           names_of(terms.names(TermKind::nerve)), this);
   from_origin_ = new NumberField(
       document, {pointer + "/from_origin_mm", tr("distance from the origin of the branch")},
       tr("mm"), this);
   pages_->addWidget(new QWidget);
-  pages_->addWidget(
-      row_of({line_of({offset_, toward_, new QLabel(tr("to"), this)}), landmark_}));
+  pages_->addWidget(row_of({line_of({offset_, toward_, new QLabel(tr("to"), this)}), landmark_}));
   pages_->addWidget(
       row_of({line_of({from_origin_, new QLabel(tr("from the origin of"), this)}), branch_}));
   if (plexus) {

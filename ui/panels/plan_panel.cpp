@@ -61,7 +61,9 @@ PlanPanel::PlanPanel(Desk desk, QWidget* parent)
   candidates_->set_whole(true);
   layout->addWidget(detail_);
   layout->addWidget(series_);
+  compare_ = paragraph({}, page);
   layout->addWidget(candidates_);
+  layout->addWidget(compare_);
   layout->addStretch(1);
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
@@ -103,31 +105,36 @@ void PlanPanel::show_answers() {
          {model ? chance_words(option.model_chance->chance) + ' ' +
                       text_of(option.model_chance->scale)
                 : "-",
-          model ? option.model_chance->chance : -1.0, model ? text_of(option.model_chance->of)
-                                                            : QString()},
+          model ? option.model_chance->chance : -1.0,
+          model ? text_of(option.model_chance->of) : QString()},
          {moves ? months_words(option.first_movement->days) : "-",
           moves ? option.first_movement->days.p50 : 1e9,
           moves ? text_of(option.first_movement->of) : QString()}});
   }
-  options_->set({{tr("Option"), false, true},
-                 {tr("State")},
-                 {tr("Published"), false, false,
-                  tr("The largest counted series, on its own scale")},
-                 {tr("Model"), true, false,
-                  tr("This program's chance of use if done today; it does not weigh how many axons "
-                     "a donor brings")},
-                 {tr("M1, mo"), true, false, tr("First movement, months from the injury")}},
-                std::move(rows));
+  options_->set(
+      {{tr("Option"), false, true},
+       {tr("State")},
+       {tr("Published"), false, false, tr("The largest counted series, on its own scale")},
+       {tr("Model"), true, false,
+        tr("This program's chance of use if done today; it does not weigh how many axons "
+           "a donor brings")},
+       {tr("M1, mo"), true, false, tr("First movement, months from the injury")}},
+      std::move(rows));
   if (options_->chosen() < 0 && !answer.options.empty()) options_->choose(0);
   show_option(options_->chosen());
-  QStringList notes{tr("The first step stands first, then the order of the trade: not the order of "
-                       "chances.")};
+  QStringList notes{
+      tr("The first step stands first, then the order of the trade: not the order of "
+         "chances.")};
   if (!answer.not_run.empty()) {
     notes << tr("Not run: %1; no chance and no time is given.").arg(text_of(answer.not_run));
   }
+  compare_->setText(
+      answer.not_ranked.size() > 1
+          ? tr("The series let in different patients, so their figures do not compare: %1.")
+                .arg(joined_words(answer.not_ranked, "; "))
+          : QString());
   if (answer.not_ranked.size() > 1) {
-    notes << tr("The series let in different patients, so their figures do not compare: %1.")
-                 .arg(joined_words(answer.not_ranked, "; "));
+    notes << tr("The series let in different patients: their figures do not compare.");
   }
   for (const std::string& warning : answer.recovery.warnings) {
     notes << tr("Warning: ") + text_of(warning);
@@ -157,11 +164,10 @@ void PlanPanel::show_option(int row) {
   for (const plan::GraftNeed& need : option.grafts) {
     QString words = text_of(need.nerve) + ", " + text_of(need.gap_words);
     if (need.cables_high > 0) {
-      words += need.cables_low == need.cables_high
-                   ? tr("; %1 cables of sural nerve").arg(need.cables_high)
-                   : tr("; %1 to %2 cables of sural nerve")
-                         .arg(need.cables_low)
-                         .arg(need.cables_high);
+      words +=
+          need.cables_low == need.cables_high
+              ? tr("; %1 cables of sural nerve").arg(need.cables_high)
+              : tr("; %1 to %2 cables of sural nerve").arg(need.cables_low).arg(need.cables_high);
     }
     if (need.needed_low_mm && need.needed_high_mm) {
       words += tr("; %1 to %2 mm of graft in all")

@@ -1,5 +1,6 @@
 #include "ui/panels/pose_sliders.hpp"
 
+#include <QCheckBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -19,14 +20,10 @@ namespace endplate::ui {
 namespace {
 
 // From the shoulder to the hand; the other keys of the tables follow in their own order.
-constexpr std::array kOrder{"shoulder_abduction_deg",
-                            "shoulder_flexion_deg",
-                            "shoulder_external_rotation_deg",
-                            "elbow_flexion_deg",
-                            "forearm_pronation_deg",
-                            "wrist_extension_deg",
-                            "wrist_ulnar_deviation_deg",
-                            "fingers_flexion_deg"};
+constexpr std::array kOrder{"shoulder_abduction_deg",         "shoulder_flexion_deg",
+                            "shoulder_external_rotation_deg", "elbow_flexion_deg",
+                            "forearm_pronation_deg",          "wrist_extension_deg",
+                            "wrist_ulnar_deviation_deg",      "fingers_flexion_deg"};
 
 std::string pointer_to(const std::string& key) {
   return "/limb/pose/" + key;
@@ -79,9 +76,22 @@ PoseSliders::PoseSliders(Desk desk, QWidget* parent) : QWidget(parent), desk_(de
   for (const char* key : kOrder) {
     if (const auto limit = limits.find(key); limit != limits.end()) add(key, limit->second);
   }
+  large_ = joints_.size();
   for (const auto& [key, limit] : limits) {
     if (std::ranges::find(kOrder, key) == kOrder.end()) add(key, limit);
   }
+  // The small joints one by one are rarely wanted, and fill a page.
+  small_ = new QCheckBox(tr("thumb and fingers joint by joint"), this);
+  grid->addWidget(small_, static_cast<int>(joints_.size()), 0);
+  const auto show_small = [this, grid](bool on) {
+    for (std::size_t row = large_; row < joints_.size(); ++row) {
+      for (int column = 0; column < 3; ++column) {
+        grid->itemAtPosition(static_cast<int>(row), column)->widget()->setVisible(on);
+      }
+    }
+  };
+  connect(small_, &QCheckBox::toggled, this, show_small);
+  show_small(false);
   auto* rest = new QPushButton(tr("Back to the anatomical position"), this);
   grid->addWidget(rest, static_cast<int>(joints_.size()), 1, 1, 2, Qt::AlignRight);
   connect(rest, &QPushButton::clicked, this,
@@ -111,6 +121,9 @@ void PoseSliders::refresh() {
     const QSignalBlocker quiet_figure(joint.figure);
     joint.slider->setValue(degrees);
     joint.figure->setValue(degrees);
+  }
+  for (std::size_t row = large_; row < joints_.size(); ++row) {
+    if (desk_.document.at(pointer_to(joints_[row].key)) != nullptr) small_->setChecked(true);
   }
 }
 

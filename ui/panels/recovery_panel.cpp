@@ -118,8 +118,9 @@ void RecoveryPanel::show_answers() {
   QStringList notes;
   for (const std::string& warning : answer.warnings) notes << tr("Warning: ") + text_of(warning);
   if (answer.no_forecast.empty()) {
-    notes << tr("Months from the injury: the middle, and 90 in 100 of those whose axons grow. Axons "
-                "at a muscle are not movement. * part of its axons come another way or were spared.");
+    notes << tr(
+        "Months from the injury: the middle, and 90 in 100 of those whose axons grow. Axons "
+        "at a muscle are not movement. * part of its axons come another way or were spared.");
   }
   notes_->setText(notes.join('\n'));
   show_timeline();
@@ -140,8 +141,8 @@ void RecoveryPanel::show_timeline() {
   }
   std::vector<TimelineMark> marks;
   if (answer.injury_date) {
-    marks.push_back({recovery::days_between(*answer.injury_date, desk_.document.today()),
-                     tr("today"), true});
+    marks.push_back(
+        {recovery::days_between(*answer.injury_date, desk_.document.today()), tr("today"), true});
   }
   if (answer.timing && answer.timing->best_before_days) {
     marks.push_back({*answer.timing->best_before_days,
@@ -205,27 +206,26 @@ void RecoveryPanel::show_window() {
   std::vector<CurveMark> marks;
   double shade = points.back().x() + 1.0;
   if (answer.injury_date) {
-    marks.push_back({recovery::days_between(*answer.injury_date, desk_.document.today()) /
-                         kMonth_days,
-                     tr("today"), true});
+    marks.push_back(
+        {recovery::days_between(*answer.injury_date, desk_.document.today()) / kMonth_days,
+         tr("today"), true});
   }
   if (timing.best_before_days) {
-    marks.push_back({*timing.best_before_days / kMonth_days,
-                     tr("best before %1").arg(day_words(answer.injury_date,
-                                                        *timing.best_before_days)),
-                     false});
+    marks.push_back(
+        {*timing.best_before_days / kMonth_days,
+         tr("best before %1").arg(day_words(answer.injury_date, *timing.best_before_days)), false});
   }
   if (timing.unlikely_after_days) {
     shade = *timing.unlikely_after_days / kMonth_days;
-    marks.push_back({shade,
-                     tr("unlikely after %1").arg(day_words(answer.injury_date,
-                                                           *timing.unlikely_after_days)),
-                     false});
+    marks.push_back(
+        {shade,
+         tr("unlikely after %1").arg(day_words(answer.injury_date, *timing.unlikely_after_days)),
+         false});
   }
-  window_words_->setText(tr("If a %1 is needed: the chance of %2 by the date of the operation (%3). "
-                            "Unlikely: under one in five.")
-                             .arg(text_of(timing.procedure), text_of(timing.scale),
-                                  text_of(timing.of)));
+  window_words_->setText(
+      tr("If a %1 is needed: the chance of %2 by the date of the operation (%3). "
+         "Unlikely: under one in five.")
+          .arg(text_of(timing.procedure), text_of(timing.scale), text_of(timing.of)));
   window_->set(std::move(points), tr("months from the injury to the operation"), std::move(marks),
                shade);
   window_table_->set({{tr("Operation on")}, {tr("Months"), true}, {tr("Chance"), true}},
@@ -246,11 +246,12 @@ void RecoveryPanel::show_tinel() {
           .arg(text_of(tinel.toward)));
   std::vector<Cells> rows;
   for (const recovery::TinelStep& step : tinel.steps) {
-    rows.push_back({{day_words(answer.injury_date, step.days), step.days},
-                    {settings.length(step.advance_mm.p50), step.advance_mm.p50},
-                    {tr("%1 to %2").arg(settings.length(step.advance_mm.p05),
-                                        settings.length(step.advance_mm.p95)),
-                     step.advance_mm.p05}});
+    rows.push_back(
+        {{day_words(answer.injury_date, step.days), step.days},
+         {settings.length(step.advance_mm.p50), step.advance_mm.p50},
+         {tr("%1 to %2")
+              .arg(settings.length(step.advance_mm.p05), settings.length(step.advance_mm.p95)),
+          step.advance_mm.p05}});
   }
   tinel_->set({{tr("On")},
                {tr("Beyond the lesion, %1").arg(settings.unit()), true},
@@ -284,14 +285,15 @@ void RecoveryPanel::show_sheet() {
   std::vector<Cells> studies;
   for (const schedule::EmgStudy& study : view.schedule->emg) {
     for (const schedule::EmgReading& reading : study.readings) {
-      studies.push_back({{tr("%1 to %2").arg(day_words(injury, study.window.early_days),
-                                             day_words(injury, study.window.late_days)),
-                          study.window.early_days},
-                         {study.muscle.empty() ? tr("muscles below the lesion")
-                                               : text_of(study.muscle)},
-                         {text_of(reading.finding)},
-                         {text_of(reading.means)},
-                         {text_of(reading.source)}});
+      studies.push_back(
+          {{tr("%1 to %2")
+                .arg(day_words(injury, study.window.early_days),
+                     day_words(injury, study.window.late_days)),
+            study.window.early_days},
+           {study.muscle.empty() ? tr("muscles below the lesion") : text_of(study.muscle)},
+           {text_of(reading.finding)},
+           {text_of(reading.means)},
+           {text_of(reading.source)}});
     }
   }
   emg_->setVisible(!studies.empty());

@@ -8,7 +8,7 @@
 
 namespace endplate::ui {
 
-enum class Tone { plain, faint, whole, weak, lost, alert };
+enum class Tone { plain, faint, whole, weak, lost, alert, danger };
 
 struct Cell {
   QString text;
@@ -27,6 +27,7 @@ struct Column {
   bool number = false;   // flush right, in the middle of its column's height
   bool stretch = false;  // takes the room that is left, and wraps
   QString tip{};
+  int least = 108;  // px, of one that stretches
 };
 
 class RowModel : public QAbstractTableModel {

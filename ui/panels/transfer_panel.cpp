@@ -42,13 +42,15 @@ Cell reach_cell(const TransferCandidate& candidate) {
   const transfer::Reach& reach = candidate.joined->reach;
   switch (reach.state) {
     case ReachState::reaches:
-      return {TransferPanel::tr("reaches, %1").arg(chance_words(reach.chance)), reach.chance + 2.0,
-              {}, Tone::whole};
+      return {TransferPanel::tr("yes, %1").arg(chance_words(reach.chance)), reach.chance + 2.0,
+              TransferPanel::tr("The chance of meeting without a graft"), Tone::whole};
     case ReachState::with_graft:
-      return {TransferPanel::tr("with graft; without %1").arg(chance_words(reach.chance)),
-              reach.chance + 1.0, {}, Tone::weak};
+      return {TransferPanel::tr("graft, %1").arg(chance_words(reach.chance)), reach.chance + 1.0,
+              TransferPanel::tr("A graft would be needed; the chance without one"), Tone::weak};
     case ReachState::does_not_reach:
-      return {TransferPanel::tr("no reach, %1").arg(chance_words(reach.chance)), reach.chance, {},
+      return {TransferPanel::tr("no, %1").arg(chance_words(reach.chance)),
+              reach.chance,
+              {},
               Tone::lost};
     case ReachState::not_computable:
       break;
@@ -75,8 +77,8 @@ QString function_words(transfer::Synergy synergy) {
 TransferPanel::TransferPanel(Desk desk, QWidget* parent)
     : Panel(desk, tr("Who can give to whom?"), Kind::result, Body::fills, {Question::transfer},
             parent) {
-  unpublished_ =
-      new QCheckBox(tr("also pairs that nobody has published, kept apart and never combined"), this);
+  unpublished_ = new QCheckBox(
+      tr("also pairs that nobody has published, kept apart and never combined"), this);
   body()->addWidget(unpublished_);
   connect(unpublished_, &QCheckBox::toggled, this, [this](bool on) {
     Asked asked = desk_.answers.asked();
@@ -98,6 +100,7 @@ TransferPanel::TransferPanel(Desk desk, QWidget* parent)
   split->addWidget(scroll);
   split->setStretchFactor(0, 3);
   split->setStretchFactor(1, 2);
+  split->setSizes({330, 190});
   tabs_->addTab(split, tr("Side by side"));
   auto* page = new QWidget;
   auto* layout = new QVBoxLayout(page);
@@ -152,15 +155,15 @@ void TransferPanel::show_candidates() {
     const double slack = reckoned ? candidate.joined->reach.slack_mm->p50 : -1e9;
     shown_.push_back(&candidate);
     rows.push_back(
-        {{function},
-         {text_of(judged.what.empty() ? judged.donor : judged.what), {}, text_of(judged.id)},
+        {{text_of(judged.what.empty() ? judged.donor : judged.what), {}, text_of(judged.id)},
+         verdict_cell(judged.verdict),
          donor_cell(judged.donor_state),
          reach_cell(candidate),
          {reckoned ? settings.length(slack) : "-", slack},
          {candidate.axons_arrive_days ? months_words(candidate.axons_arrive_days->p50) : "-",
           candidate.axons_arrive_days ? candidate.axons_arrive_days->p50 : 1e9},
          {judged.results.empty() ? tr("none found") : published_words(judged.results.front())},
-         verdict_cell(judged.verdict)});
+         {function}});
   };
   for (const transfer::TransferGroup& group : answer.groups) {
     for (const TransferCandidate& candidate : group.candidates) {
@@ -170,18 +173,17 @@ void TransferPanel::show_candidates() {
   for (const TransferCandidate& candidate : answer.unpublished) {
     add(candidate, tr("NOT PUBLISHED: %1").arg(text_of(candidate.judged.function)));
   }
-  candidates_->set(
-      {{tr("Restores"), false, true},
-       {tr("Transfer"), false, true},
-       {tr("Donor is")},
-       {tr("Reach"), false, true},
-       {tr("Slack, %1").arg(settings.unit()), true, false,
-        tr("Spare length in the middle limb; negative is missing")},
-       {tr("Axons, mo"), true, false,
-        tr("Axons at the nearest target, months from the injury, if done today")},
-       {tr("Published"), false, true},
-       {tr("Verdict")}},
-      std::move(rows));
+  candidates_->set({{tr("Transfer"), false, true, {}, 180},
+                    {tr("Verdict")},
+                    {tr("Donor is")},
+                    {tr("Reach")},
+                    {tr("Slack, %1").arg(settings.unit()), true, false,
+                     tr("Spare length in the middle limb; negative is missing")},
+                    {tr("Axons, mo"), true, false,
+                     tr("Axons at the nearest target, months from the injury, if done today")},
+                    {tr("Published")},
+                    {tr("Restores"), false, true}},
+                   std::move(rows));
   std::vector<QString> behind;
   for (const TransferCandidate* candidate : shown_) {
     behind.push_back(candidate->judged.published ? text_of(candidate->judged.id) : QString());
@@ -199,8 +201,8 @@ void TransferPanel::show_detail() {
   }
   const TransferCandidate& candidate = *shown_[static_cast<std::size_t>(row)];
   const Candidate& judged = candidate.judged;
-  QStringList lines{
-      tr("%1 to %2 (%3)").arg(text_of(judged.donor), text_of(judged.recipient), text_of(judged.id))};
+  QStringList lines{tr("%1 to %2 (%3)")
+                        .arg(text_of(judged.donor), text_of(judged.recipient), text_of(judged.id))};
   const auto add = [&](const QString& what, const QString& words) {
     if (!words.isEmpty()) lines << what + ": " + words;
   };
@@ -226,9 +228,9 @@ void TransferPanel::show_detail() {
                               .arg(judged.axon_ratio->ratio, 0, 'f', 2)
                               .arg(text_of(judged.axon_ratio->words)));
   }
-  add(tr("Function"), function_words(judged.synergy) +
-                          (judged.synergy_words.empty() ? QString()
-                                                        : ", " + text_of(judged.synergy_words)));
+  add(tr("Function"),
+      function_words(judged.synergy) +
+          (judged.synergy_words.empty() ? QString() : ", " + text_of(judged.synergy_words)));
   add(tr("Costs"), text_of(judged.donor_cost));
   add(tr("Also spends"), joined_words(judged.also_spends, "; "));
   add(tr("Published"), text_of(judged.result_words));
@@ -254,9 +256,9 @@ void TransferPanel::show_together() {
     }
   };
   add(answer.combination, {tr("shown to work"), 0, {}, Tone::whole});
-  add(answer.if_shown, {tr("if shown to work"), 1,
-                        tr("Donors and conditions that were not examined, if they do"),
-                        Tone::alert});
+  add(answer.if_shown,
+      {tr("if shown to work"), 1, tr("Donors and conditions that were not examined, if they do"),
+       Tone::alert});
   QStringList without;
   for (const transfer::DemandAnswer& demand : answer.combination.demands) {
     if (!demand.met) without << text_of(demand.demand.target);
@@ -278,11 +280,11 @@ void TransferPanel::show_together() {
 void TransferPanel::show_rejected() {
   std::vector<Cells> rows;
   for (const Candidate& candidate : desk_.answers.transfer().answer->rejected) {
-    rows.push_back(
-        {{text_of(candidate.what.empty() ? candidate.donor : candidate.what), {},
-          text_of(candidate.id)},
-         {text_of(candidate.function)},
-         {text_of(candidate.rejected_because)}});
+    rows.push_back({{text_of(candidate.what.empty() ? candidate.donor : candidate.what),
+                     {},
+                     text_of(candidate.id)},
+                    {text_of(candidate.function)},
+                    {text_of(candidate.rejected_because)}});
   }
   rejected_->set({{tr("Transfer"), false, true},
                   {tr("Restores"), false, true},
