@@ -63,7 +63,7 @@ TEST_CASE("a case that is dropped on the window is opened", "[window]") {
   QMimeData data;
   data.setUrls({QUrl::fromLocalFile(example("high-median-injury"))});
   QDropEvent drop(QPointF(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QApplication::sendEvent(&desk.window(), &drop);
+  static_cast<QObject&>(desk.window()).event(&drop);
   CHECK(desk.document().path() == example("high-median-injury"));
   CHECK(desk.document().text() == bytes_of(example("high-median-injury")));
 }

@@ -18,7 +18,10 @@ void AiryDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 }
 
 QSize AiryDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-  return QStyledItemDelegate::sizeHint(option, index) + QSize(2 * beside_, 2 * above_);
+  // Words wrap in the room that is left for them.
+  QStyleOptionViewItem inner(option);
+  if (inner.rect.width() > 2 * beside_) inner.rect.adjust(beside_, 0, -beside_, 0);
+  return QStyledItemDelegate::sizeHint(inner, index) + QSize(2 * beside_, 2 * above_);
 }
 
 }  // namespace endplate::ui

@@ -19,6 +19,7 @@
 #include "ui/panels/finding_table.hpp"
 #include "ui/panels/item_list.hpp"
 #include "ui/panels/place_editor.hpp"
+#include "ui/panels/test_editors.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -81,6 +82,10 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
   summary_ = paragraph({}, this);
   layout->addWidget(summary_);
   tabs->addTab(add_tinel(), tr("Tinel sign"));
+  ranges_ = new RangeEditor(desk_, this);
+  tabs->addTab(ranges_, tr("Movement"));
+  studies_ = new StudyEditor(desk_, this);
+  tabs->addTab(studies_, tr("EMG"));
   problems_ = paragraph({}, this);
   body()->addWidget(problems_);
 }
@@ -230,6 +235,8 @@ void ExaminationPanel::show_visit() {
   date_->set_pointer(visit_ + "/date");
   tinel_->set_pointer(visit_ + "/tinel");
   tinel_->refresh();
+  ranges_->set_visit(visit_);
+  studies_->refresh();
 }
 
 void ExaminationPanel::show_case() {

@@ -11,6 +11,8 @@ class DateField;
 class FindingTable;
 class ItemList;
 class PlaceEditor;
+class RangeEditor;
+class StudyEditor;
 class TermField;
 struct FindingRow;
 
@@ -42,6 +44,8 @@ class ExaminationPanel : public Panel {
   QWidget* tinel_form_;
   TermField* tinel_nerve_;
   PlaceEditor* tinel_place_;
+  RangeEditor* ranges_;
+  StudyEditor* studies_;
   QLabel* problems_;
 };
 

@@ -240,10 +240,10 @@ void IncisionPanel::show_answers() {
   }
   rules_->set_behind(std::move(behind));
   tabs_->setTabText(tabs_->indexOf(rules_), tr("Published rules: %1").arg(rules.size()));
-  rules_->set({{tr("Published rule, as quoted"), false, true},
+  rules_->set({{tr("Published rule, as quoted"), false, true, {}, 190},
                {tr("Nerve"), false, true},
                {tr("Holds on, in the pose"), false, true},
-               {tr("Figure")},
+               {tr("Figure"), false, true},
                {tr("Source"), false, true}},
               std::move(rules));
   QStringList notes;

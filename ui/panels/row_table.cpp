@@ -163,6 +163,12 @@ void RowTable::set_whole(bool whole) {
   lay_out();
 }
 
+int RowTable::least_width(int column) const {
+  const Column& of = model_->columns()[static_cast<std::size_t>(column)];
+  return std::max(of.least,
+                  horizontalHeader()->fontMetrics().horizontalAdvance(of.title) + kBesideTitle);
+}
+
 // Columns as wide as what they hold, the others share what is left; rows as high as their words.
 void RowTable::lay_out() {
   if (laying_out_ || model_->columns().empty()) return;
@@ -183,10 +189,12 @@ void RowTable::lay_out() {
     setColumnWidth(column, width);
     taken += width;
   }
+  int shares = 0;
+  for (const int column : stretching) shares += least_width(column);
+  const int left = viewport()->width() - taken;
   for (const int column : stretching) {
-    const int left = (viewport()->width() - taken) / static_cast<int>(stretching.size());
-    setColumnWidth(column,
-                   std::max(left, model_->columns()[static_cast<std::size_t>(column)].least));
+    const int least = least_width(column);
+    setColumnWidth(column, std::max(left * least / shares, least));
   }
   resizeRowsToContents();
   if (whole_) {

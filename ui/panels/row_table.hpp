@@ -27,7 +27,7 @@ struct Column {
   bool number = false;   // flush right, in the middle of its column's height
   bool stretch = false;  // takes the room that is left, and wraps
   QString tip{};
-  int least = 108;  // px, of one that stretches
+  int least = 104;  // px, of one that stretches; and its share of the room among those
 };
 
 class RowModel : public QAbstractTableModel {
@@ -85,6 +85,7 @@ class RowTable : public QTableView {
 
  private:
   void lay_out();
+  int least_width(int column) const;
 
   RowModel* model_;
   std::vector<QString> behind_;
