@@ -71,6 +71,15 @@ TEST_CASE("the latest inputs win over runs that older ones began", "[answers]") 
   CHECK(desk.answers.limb().answer->stature_mm.mean == Approx(1750.0));
 }
 
+TEST_CASE("what nobody looks at any more is not waited for", "[answers]") {
+  Asking desk;
+  desk.answers.want({Question::recovery, Question::plan});
+  desk.answers.want({Question::check});
+  REQUIRE(desk.idle());
+  CHECK(desk.answers.check().answer != nullptr);
+  CHECK(desk.answers.plan().answer == nullptr);
+}
+
 TEST_CASE("what is stopped stays unanswered until it is asked again", "[answers]") {
   Asking desk;
   desk.answers.want({Question::recovery});

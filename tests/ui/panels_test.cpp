@@ -21,6 +21,11 @@
 #include "ui/panels/panel.hpp"
 #include "ui/panels/row_table.hpp"
 
+template <>
+struct Catch::StringMaker<QString> {
+  static std::string convert(const QString& text) { return '"' + text.toStdString() + '"'; }
+};
+
 namespace endplate::ui {
 namespace {
 
@@ -290,7 +295,7 @@ void check_transfer(DeskUnderTest& desk, const QString& path) {
   REQUIRE(table.rows().rowCount() == static_cast<int>(transfer["candidates"].size()));
   for (int row = 0; row < table.rows().rowCount(); ++row) {
     const json& candidate = transfer["candidates"][static_cast<std::size_t>(row)];
-    CHECK(table.shown(row, 7) == text(candidate["verdict"]));
+    CHECK(table.shown(row, 1) == text(candidate["verdict"]));
     CHECK(table.shown(row, 2) == text(candidate["donor_state"]));
     const json& reach = candidate["reach"];
     const bool reckoned = !reach.is_null() && !reach["slack_mm"].is_null();
@@ -316,7 +321,7 @@ void check_plan(DeskUnderTest& desk, const QString& path) {
   for (int row = 0; row < table.rows().rowCount(); ++row) {
     const json& option = plan["options"][static_cast<std::size_t>(row)];
     CHECK(table.shown(row, 0).toLower() == text(option["option"]).toLower());
-    if (option["state"] == "closed" || plan.contains("not_run")) continue;
+    if (option["state"] == "not an option" || plan.contains("not_run")) continue;
     const json& model = option["model_chance_useful"];
     CHECK(table.shown(row, 3) ==
           (model.is_null() ? QString("-") : chance(model["chance"]) + ' ' + text(model["scale"])));
@@ -371,8 +376,9 @@ TEST_CASE("the cut of a case and a named approach are the command line's", "[pan
       CHECK(table.shown(row, 1) ==
             QString("%1 (%2-%3)").arg(whole(mm["p50"]), whole(mm["p05"]), whole(mm["p95"])));
       for (int k = 0; k < 4; ++k) {
-        CHECK(table.shown(row, 4 + k) ==
-              chance(nerve["chance_within"][static_cast<std::size_t>(k)]["chance"]));
+        QString shown = table.shown(row, 4 + k);
+        shown.replace("<", "under ").replace(">", "over ");
+        CHECK(shown == chance(nerve["chance_within"][static_cast<std::size_t>(k)]["chance"]));
       }
       ++row;
     }
@@ -395,9 +401,27 @@ TEST_CASE("the evidence is the command line's", "[panels]") {
   REQUIRE(desk.wait_idle());
   const json evidence = program_json({"evidence", "posterior", "interosseous"});
   const auto& table = desk.find<RowTable>("evidence", "Quantities");
-  const std::size_t count =
-      evidence["distances"].size() + evidence["shares"].size() + evidence["rows"].size();
-  CHECK(table.rows().rowCount() == static_cast<int>(count));
+  const std::size_t quantities = evidence["quantities"].size();
+  const std::size_t count = quantities + evidence["proportions"].size() + evidence["rows"].size();
+  REQUIRE(table.rows().rowCount() == static_cast<int>(count));
+  std::size_t pooled_ones = 0;
+  for (std::size_t i = 0; i < quantities; ++i) {
+    const json& quantity = evidence["quantities"][i];
+    const int row = static_cast<int>(i);
+    CHECK(table.shown(row, 0) == text(quantity["quantity"]));
+    const json& pooled = quantity["pooled"];
+    if (pooled.is_null()) {
+      CHECK(table.shown(row, 2) == "not pooled");
+      continue;
+    }
+    ++pooled_ones;
+    // Shown toward the side on which the mean lies.
+    const double mean = pooled["pooled_mean_mm"]["mean"];
+    const QString shown = table.shown(row, 2).section(' ', 0, 0);
+    CHECK((shown == whole(mean) || shown == whole(-mean)));
+    CHECK(table.shown(row, 1).toInt() == static_cast<int>(pooled["studies"].size()));
+  }
+  CHECK(pooled_ones > 5);
 }
 
 TEST_CASE("every example case is shown, with its side in capitals", "[panels]") {

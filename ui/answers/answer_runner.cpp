@@ -102,6 +102,11 @@ Inputs AnswerRunner::inputs() const {
 
 void AnswerRunner::want(const std::vector<Question>& questions) {
   wanted_ = questions;
+  // What nobody looks at any more waits no longer; what runs may end.
+  for (const Question question : kAll) {
+    HeldState& state = held(question);
+    if (state.progress == Progress::waiting) state.progress = Progress::idle;
+  }
   for (const Question question : wanted_) {
     HeldState& state = held(question);
     if (is_needed(question)) state.progress = Progress::waiting;

@@ -19,6 +19,7 @@
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
+#include "ui/panels/airy_delegate.hpp"
 #include "ui/panels/decision_panel.hpp"
 #include "ui/panels/deficit_panel.hpp"
 #include "ui/panels/evidence_panel.hpp"
@@ -35,9 +36,9 @@
 namespace endplate::ui {
 namespace {
 
-constexpr int kListWidth = 168;
-constexpr int kMiddleWidth = 420;
-constexpr int kPanelWidth = 680;
+constexpr int kListWidth = 160;
+constexpr int kMiddleWidth = 390;
+constexpr int kPanelWidth = 720;
 
 }  // namespace
 
@@ -59,6 +60,7 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   list_->setFrameShape(QFrame::NoFrame);
   list_->setMinimumWidth(kListWidth);
   list_->setMaximumWidth(kListWidth + 60);
+  list_->setItemDelegate(new AiryDelegate(8, 6, list_));
   stage_ = new LimbStage(desk(), split_);
   stack_ = new QStackedWidget(split_);
   stack_->setMinimumWidth(kPanelWidth - 120);
@@ -126,7 +128,6 @@ void MainWindow::add_panel(const QString& name, const QString& shown, Panel* pan
   } else {
     item->setToolTip(panel->question());
   }
-  item->setSizeHint({kListWidth - 10, fontMetrics().height() + 14});
   connect(panel, &Panel::panel_wanted, this, &MainWindow::show_question);
   connect(panel, &Panel::evidence_wanted, this, [this](const QString& row) {
     show_question("evidence");

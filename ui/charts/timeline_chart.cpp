@@ -129,7 +129,7 @@ void TimelineChart::paintEvent(QPaintEvent*) {
     painter.drawText(QRectF(at - 30, bottom + 3, 60, metrics.height()), Qt::AlignHCenter,
                      QString::number(month));
   }
-  painter.drawText(QRectF(4, bottom + 3, names - 8, metrics.height()), Qt::AlignRight,
+  painter.drawText(QRectF(4, bottom + 3, names - 24, metrics.height()), Qt::AlignRight,
                    tr("months"));
   if (injury_) {
     painter.setPen(colours.absent);

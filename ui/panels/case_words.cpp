@@ -53,6 +53,12 @@ namespace {
     QT_TRANSLATE_NOOP("CaseWords", "done"),
     QT_TRANSLATE_NOOP("CaseWords", "absent"),
     QT_TRANSLATE_NOOP("CaseWords", "present"),
+    QT_TRANSLATE_NOOP("CaseWords", "none"),
+    QT_TRANSLATE_NOOP("CaseWords", "few"),
+    QT_TRANSLATE_NOOP("CaseWords", "reduced"),
+    QT_TRANSLATE_NOOP("CaseWords", "normal"),
+    QT_TRANSLATE_NOOP("CaseWords", "contracts"),
+    QT_TRANSLATE_NOOP("CaseWords", "silent"),
     QT_TRANSLATE_NOOP("CaseWords", "subcutaneous"),
     QT_TRANSLATE_NOOP("CaseWords", "submuscular"),
     QT_TRANSLATE_NOOP("CaseWords", "exploration"),
@@ -143,6 +149,15 @@ std::vector<Choice> procedure_choices() {
 }
 std::vector<Choice> action_potential_choices() {
   return of_texts(casefile::kActionPotential);
+}
+std::vector<Choice> unit_choices() {
+  return of_texts(casefile::kMotorUnits);
+}
+std::vector<Choice> potential_choices() {
+  return of_texts(casefile::kPotentials);
+}
+std::vector<Choice> stimulation_choices() {
+  return of_texts(casefile::kStimulation);
 }
 std::vector<Choice> layer_choices() {
   return of_words(casefile::kLayers);

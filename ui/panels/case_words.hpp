@@ -20,6 +20,9 @@ std::vector<Choice> operation_state_choices();
 std::vector<Choice> procedure_choices();
 std::vector<Choice> action_potential_choices();
 std::vector<Choice> layer_choices();
+std::vector<Choice> unit_choices();       // motor units of a needle study
+std::vector<Choice> potential_choices();  // sensory or motor
+std::vector<Choice> stimulation_choices();
 // Words that have no other form than that of the case file.
 QString red_flag_words(std::string_view flag);
 QString joint_words(std::string_view key);  // of a pose: "elbow_flexion_deg"

@@ -1,7 +1,7 @@
 #include "ui/panels/decision_panel.hpp"
 
 #include <QFileDialog>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QMessageBox>
 #include <QPushButton>
@@ -54,10 +54,15 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   next_->setObjectName("next");
   next_->setAccessibleName(tr("Decision"));
   body()->addWidget(next_);
-  auto* form = new QFormLayout;
-  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  form->setRowWrapPolicy(QFormLayout::DontWrapRows);
-  form->setVerticalSpacing(8);
+  auto* grid = new QGridLayout;
+  grid->setVerticalSpacing(8);
+  grid->setHorizontalSpacing(12);
+  grid->setColumnStretch(1, 1);
+  const auto add = [&](const QString& what, QWidget* words) {
+    const int row = grid->rowCount();
+    grid->addWidget(new QLabel(what, this), row, 0, Qt::AlignTop);
+    grid->addWidget(words, row, 1);
+  };
   by_ = large_paragraph(this, 1.1);
   by_->setObjectName("by");
   unless_ = paragraph({}, this);
@@ -65,13 +70,13 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   lesions_ = paragraph({}, this);
   practice_ = paragraph({}, this);
   course_ = paragraph({}, this);
-  form->addRow(tr("By"), by_);
-  form->addRow(tr("Unless"), unless_);
-  form->addRow(tr("Because"), because_);
-  form->addRow(tr("Lesion"), lesions_);
-  form->addRow(tr("Course"), course_);
-  form->addRow(tr("Practice"), practice_);
-  body()->addLayout(form);
+  add(tr("By"), by_);
+  add(tr("Unless"), unless_);
+  add(tr("Because"), because_);
+  add(tr("Lesion"), lesions_);
+  add(tr("Course"), course_);
+  add(tr("Practice"), practice_);
+  body()->addLayout(grid);
 
   auto* row = new QHBoxLayout;
   dates_head_ = heading(tr("Dates from here on"), this);
@@ -176,12 +181,13 @@ void DecisionPanel::show_decision() {
 
 void DecisionPanel::show_changes() {
   const auto& plan = desk_.answers.plan();
-  const bool any = plan.answer != nullptr;
+  // The options stand on the case before later visits, and must not speak against the decision.
+  const bool any = plan.answer != nullptr && !basis().visited;
   first_head_->setVisible(any);
   first_->setVisible(any);
   changes_head_->setVisible(any);
   changes_->setVisible(any && !plan.answer->what_if.empty());
-  if (!any) return;
+  if (plan.answer == nullptr) return;
   QStringList firsts;
   for (const plan::Option& option : plan.answer->options) {
     if (option.first)

@@ -208,7 +208,7 @@ void EvidencePanel::show_distance(std::size_t at) {
                     {text_of(row.left_out)}});
   }
   rows_->show();
-  rows_->set({{tr("Row")},
+  rows_->set({{tr("Row"), false, true},
               {tr("Study"), false, true},
               {tr("n"), true},
               {tr("Mean, mm"), true},
@@ -266,7 +266,7 @@ void EvidencePanel::show_share(std::size_t at) {
          {text_of(row.left_out)}});
   }
   rows_->show();
-  rows_->set({{tr("Row")},
+  rows_->set({{tr("Row"), false, true},
               {tr("Study"), false, true},
               {tr("Events"), true},
               {tr("n"), true},

@@ -5,6 +5,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <nlohmann/json.hpp>
 
@@ -18,6 +19,7 @@
 #include "ui/panels/finding_table.hpp"
 #include "ui/panels/item_list.hpp"
 #include "ui/panels/place_editor.hpp"
+#include "ui/panels/test_editors.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -57,9 +59,16 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
       tr("Keys: muscle 0 to 5, then + or - for 4+ and 4-; area N normal, R reduced, A absent, "
          "H hyperaesthetic; sign P present, A absent; Delete: not examined; Space: next."),
       this);
-  body()->addWidget(keys);
-  table_ = new FindingTable(this);
-  body()->addWidget(table_, 1);
+  auto* tabs = new QTabWidget(this);
+  tabs->setDocumentMode(true);
+  auto* page = new QWidget(tabs);
+  auto* layout = new QVBoxLayout(page);
+  layout->setContentsMargins(0, 6, 0, 0);
+  layout->addWidget(keys);
+  table_ = new FindingTable(page);
+  layout->addWidget(table_, 1);
+  tabs->addTab(page, tr("Power, feeling and signs"));
+  body()->addWidget(tabs, 1);
   connect(table_, &FindingTable::entered, this,
           [this](FindingKind kind, const std::string& name, const QString& value) {
             desk_.document.edit(
@@ -71,8 +80,12 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
                 tr("finding of %1").arg(text_of(name)));
           });
   summary_ = paragraph({}, this);
-  body()->addWidget(summary_);
-  add_tinel();
+  layout->addWidget(summary_);
+  tabs->addTab(add_tinel(), tr("Tinel sign"));
+  ranges_ = new RangeEditor(desk_, this);
+  tabs->addTab(ranges_, tr("Movement"));
+  studies_ = new StudyEditor(desk_, this);
+  tabs->addTab(studies_, tr("EMG"));
   problems_ = paragraph({}, this);
   body()->addWidget(problems_);
 }
@@ -103,8 +116,11 @@ void ExaminationPanel::add_visits() {
   });
 }
 
-void ExaminationPanel::add_tinel() {
-  body()->addWidget(heading(tr("Tinel sign at this visit"), this));
+QWidget* ExaminationPanel::add_tinel() {
+  auto* page = new QWidget(this);
+  auto* layout = new QVBoxLayout(page);
+  layout->setContentsMargins(0, 6, 0, 0);
+  layout->addWidget(heading(tr("Tinel sign at this visit"), page));
   tinel_ = new ItemList(
       desk_, visit_ + "/tinel", tr("Tinel point"),
       [this](const std::string& at) {
@@ -116,7 +132,7 @@ void ExaminationPanel::add_tinel() {
                  desk_.document.text_at(at + "/at/landmark"));
       },
       "{}", this);
-  body()->addWidget(tinel_);
+  layout->addWidget(tinel_);
   tinel_form_ = new QWidget(this);
   auto* form = new QFormLayout(tinel_form_);
   form->setContentsMargins(0, 0, 0, 0);
@@ -128,7 +144,8 @@ void ExaminationPanel::add_tinel() {
   tinel_place_ = new PlaceEditor(desk_, at + "/at", false, this);
   form->addRow(tr("Nerve"), tinel_nerve_);
   form->addRow(tr("Place"), tinel_place_);
-  body()->addWidget(tinel_form_);
+  layout->addWidget(tinel_form_);
+  layout->addStretch(1);
   connect(tinel_, &ItemList::chosen_changed, this, [this] {
     const std::string chosen = tinel_->chosen_pointer();
     tinel_form_->setVisible(!chosen.empty());
@@ -136,6 +153,7 @@ void ExaminationPanel::add_tinel() {
     tinel_nerve_->set_pointer(chosen + "/nerve");
     tinel_place_->set_pointer(chosen + "/at");
   });
+  return page;
 }
 
 // What the injury touches and what was examined at any visit; the rest on request.
@@ -217,6 +235,8 @@ void ExaminationPanel::show_visit() {
   date_->set_pointer(visit_ + "/date");
   tinel_->set_pointer(visit_ + "/tinel");
   tinel_->refresh();
+  ranges_->set_visit(visit_);
+  studies_->refresh();
 }
 
 void ExaminationPanel::show_case() {
@@ -241,7 +261,7 @@ void ExaminationPanel::show_case() {
 }
 
 void ExaminationPanel::show_answers() {
-  table_->set(rows());
+  show_visit();
 }
 
 }  // namespace endplate::ui

@@ -11,6 +11,8 @@ class DateField;
 class FindingTable;
 class ItemList;
 class PlaceEditor;
+class RangeEditor;
+class StudyEditor;
 class TermField;
 struct FindingRow;
 
@@ -28,7 +30,7 @@ class ExaminationPanel : public Panel {
 
  private:
   void add_visits();
-  void add_tinel();
+  QWidget* add_tinel();
   void show_visit();
   std::vector<FindingRow> rows() const;
 
@@ -42,6 +44,8 @@ class ExaminationPanel : public Panel {
   QWidget* tinel_form_;
   TermField* tinel_nerve_;
   PlaceEditor* tinel_place_;
+  RangeEditor* ranges_;
+  StudyEditor* studies_;
   QLabel* problems_;
 };
 

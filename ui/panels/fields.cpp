@@ -69,7 +69,9 @@ void TextField::set_pointer(const std::string& pointer) {
 
 void TextField::refresh() {
   const QString now = document_.text_at(key_.pointer);
-  if (now != text()) setText(now);
+  if (now == text()) return;
+  setText(now);
+  setCursorPosition(0);
 }
 
 void TextField::commit() {

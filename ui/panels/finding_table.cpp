@@ -42,6 +42,8 @@ class FoundDelegate : public QStyledItemDelegate {
     const auto shape = static_cast<FoundShape>(index.data(kShapeRole).toInt());
     const QRectF box = QRectF(option.rect).adjusted(3, 3, -3, -3);
     painter->save();
+    // Its own ground, also on a chosen row: what was found must stay readable there.
+    painter->fillRect(option.rect, colours.paper);
     painter->setRenderHint(QPainter::Antialiasing);
     QColor ink = colours.ink;
     if (shape == FoundShape::open) {

@@ -4,8 +4,8 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QSplitter>
 #include <QStackedWidget>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <cmath>
 
@@ -48,19 +48,16 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
   add_choice();
   where_ = paragraph({}, this);
   body()->addWidget(where_);
-  split_ = new QSplitter(Qt::Vertical, this);
-  split_->setChildrenCollapsible(false);
-  nerves_ = new RowTable(tr("Nerves near the cut"), split_);
-  profile_ = new CurveChart(tr("Chance of a nerve within 10 mm along the cut"), split_);
-  rules_ = new RowTable(tr("Published rules about this place"), split_);
+  tabs_ = new QTabWidget(this);
+  tabs_->setDocumentMode(true);
+  nerves_ = new RowTable(tr("Nerves near the cut"), this);
+  profile_ = new CurveChart(tr("Chance of a nerve within 10 mm along the cut"), this);
+  rules_ = new RowTable(tr("Published rules about this place"), this);
   connect(rules_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
-  split_->addWidget(nerves_);
-  split_->addWidget(profile_);
-  split_->addWidget(rules_);
-  split_->setStretchFactor(0, 3);
-  split_->setStretchFactor(1, 2);
-  split_->setStretchFactor(2, 2);
-  body()->addWidget(split_, 1);
+  tabs_->addTab(nerves_, tr("Nerves"));
+  tabs_->addTab(profile_, tr("Along the cut"));
+  tabs_->addTab(rules_, tr("Published rules"));
+  body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
 }
@@ -179,7 +176,7 @@ void IncisionPanel::show_answers() {
     pages_->setCurrentIndex(drawn);
   }
   const auto& held = desk_.answers.incision();
-  split_->setVisible(held.answer != nullptr);
+  tabs_->setVisible(held.answer != nullptr);
   if (held.answer == nullptr) {
     where_->clear();
     notes_->clear();
@@ -213,15 +210,16 @@ void IncisionPanel::show_answers() {
         {settings.length(near.at_along_mm), near.at_along_mm},
         {settings.length(near.depth_mm.p50), near.depth_mm.p50}};
     for (const incision::ChanceWithin& within : near.chance_within) {
-      const Tone tone = within.chance >= 0.5    ? Tone::lost
-                        : within.chance >= 0.05 ? Tone::weak
-                                                : Tone::plain;
-      cells.emplace_back(chance_words(within.chance), within.chance, QString(), tone);
+      // The steps in which a chance is shown: from 50 and from 5 per cent.
+      const Tone tone = within.chance >= 0.475   ? Tone::danger
+                        : within.chance >= 0.025 ? Tone::weak
+                                                 : Tone::plain;
+      cells.emplace_back(short_chance(within.chance), within.chance, QString(), tone);
     }
     rows.push_back(std::move(cells));
   }
   std::vector<Column> columns{
-      {tr("Nerve"), false, true},
+      {tr("Nerve"), false, true, {}, 150},
       {tr("Nearest, %1").arg(settings.unit()), true, false,
        tr("From the middle of the nerve; 90 in 100 limbs in brackets")},
       {tr("At, %1").arg(settings.unit()), true, false, tr("Along the cut from its first mark")},
@@ -236,7 +234,7 @@ void IncisionPanel::show_answers() {
   for (std::size_t k = 0; k < answer.along_chance.size(); ++k) {
     points.emplace_back(answer.cut.stations[k].along_mm, answer.along_chance[k]);
   }
-  profile_->setVisible(points.size() > 1);
+  tabs_->setTabVisible(tabs_->indexOf(profile_), points.size() > 1);
   if (points.size() > 1) {
     profile_->set(points,
                   tr("mm along the cut: the chance of any modelled nerve within %1 mm")
@@ -255,11 +253,11 @@ void IncisionPanel::show_answers() {
     behind.push_back(text_of(rule.row));
   }
   rules_->set_behind(std::move(behind));
-  rules_->setVisible(!rules.empty());
-  rules_->set({{tr("Published rule, as quoted"), false, true},
+  tabs_->setTabText(tabs_->indexOf(rules_), tr("Published rules: %1").arg(rules.size()));
+  rules_->set({{tr("Published rule, as quoted"), false, true, {}, 190},
                {tr("Nerve"), false, true},
                {tr("Holds on, in the pose"), false, true},
-               {tr("Figure")},
+               {tr("Figure"), false, true},
                {tr("Source"), false, true}},
               std::move(rules));
   QStringList notes;

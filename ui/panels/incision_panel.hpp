@@ -4,8 +4,8 @@
 
 class QComboBox;
 class QLineEdit;
-class QSplitter;
 class QStackedWidget;
+class QTabWidget;
 
 namespace endplate::ui {
 
@@ -34,7 +34,7 @@ class IncisionPanel : public Panel {
   QLineEdit* marks_;
   QLineEdit* depth_;
   QLabel* where_;
-  QSplitter* split_;
+  QTabWidget* tabs_;
   RowTable* nerves_;
   CurveChart* profile_;
   RowTable* rules_;

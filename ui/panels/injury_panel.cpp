@@ -54,7 +54,7 @@ void InjuryPanel::add_list() {
   list_ = new QListWidget(this);
   list_->setAccessibleName(tr("Injuries"));
   list_->setWordWrap(true);
-  list_->setMaximumHeight(96);
+  list_->setMaximumHeight(74);
   auto* buttons = new QHBoxLayout;
   auto* add = new QPushButton(tr("Add an injury"), this);
   auto* take = new QPushButton(tr("Remove this injury"), this);
@@ -91,14 +91,14 @@ void InjuryPanel::add_form() {
   form_ = new QWidget(this);
   auto* form = new QFormLayout(form_);
   form->setContentsMargins(0, 4, 0, 0);
-  form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
+  form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
   const std::string first = "/injuries/0";
   nerve_ = new TermField(document, {first + "/nerve", tr("nerve")},
                          names_of(document.tables().terms.names(anatomy::TermKind::nerve)), this);
   place_ = new PlaceEditor(desk_, first + "/at", true, this);
   echo_ = paragraph({}, this);
   echo_->setObjectName("echo");
-  echo_->setMinimumWidth(330);
+  echo_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
   mechanism_ =
       new ChoiceField(document, {first + "/mechanism", tr("mechanism")}, mechanism_choices(), this);
   grade_ = new ChoiceField(document, {first + "/grade", tr("grade")}, grade_choices(), this);

@@ -61,7 +61,9 @@ PlanPanel::PlanPanel(Desk desk, QWidget* parent)
   candidates_->set_whole(true);
   layout->addWidget(detail_);
   layout->addWidget(series_);
+  compare_ = paragraph({}, page);
   layout->addWidget(candidates_);
+  layout->addWidget(compare_);
   layout->addStretch(1);
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
@@ -126,9 +128,13 @@ void PlanPanel::show_answers() {
   if (!answer.not_run.empty()) {
     notes << tr("Not run: %1; no chance and no time is given.").arg(text_of(answer.not_run));
   }
+  compare_->setText(
+      answer.not_ranked.size() > 1
+          ? tr("The series let in different patients, so their figures do not compare: %1.")
+                .arg(joined_words(answer.not_ranked, "; "))
+          : QString());
   if (answer.not_ranked.size() > 1) {
-    notes << tr("The series let in different patients, so their figures do not compare: %1.")
-                 .arg(joined_words(answer.not_ranked, "; "));
+    notes << tr("The series let in different patients: their figures do not compare.");
   }
   for (const std::string& warning : answer.recovery.warnings) {
     notes << tr("Warning: ") + text_of(warning);

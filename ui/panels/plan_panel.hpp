@@ -26,6 +26,7 @@ class PlanPanel : public Panel {
   QLabel* detail_;
   RowTable* series_;
   RowTable* candidates_;
+  QLabel* compare_;
   QLabel* notes_;
 };
 

@@ -1,5 +1,6 @@
 #include "ui/panels/pose_sliders.hpp"
 
+#include <QCheckBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -75,9 +76,22 @@ PoseSliders::PoseSliders(Desk desk, QWidget* parent) : QWidget(parent), desk_(de
   for (const char* key : kOrder) {
     if (const auto limit = limits.find(key); limit != limits.end()) add(key, limit->second);
   }
+  large_ = joints_.size();
   for (const auto& [key, limit] : limits) {
     if (std::ranges::find(kOrder, key) == kOrder.end()) add(key, limit);
   }
+  // The small joints one by one are rarely wanted, and fill a page.
+  small_ = new QCheckBox(tr("thumb and fingers joint by joint"), this);
+  grid->addWidget(small_, static_cast<int>(joints_.size()), 0);
+  const auto show_small = [this, grid](bool on) {
+    for (std::size_t row = large_; row < joints_.size(); ++row) {
+      for (int column = 0; column < 3; ++column) {
+        grid->itemAtPosition(static_cast<int>(row), column)->widget()->setVisible(on);
+      }
+    }
+  };
+  connect(small_, &QCheckBox::toggled, this, show_small);
+  show_small(false);
   auto* rest = new QPushButton(tr("Back to the anatomical position"), this);
   grid->addWidget(rest, static_cast<int>(joints_.size()), 1, 1, 2, Qt::AlignRight);
   connect(rest, &QPushButton::clicked, this,
@@ -107,6 +121,9 @@ void PoseSliders::refresh() {
     const QSignalBlocker quiet_figure(joint.figure);
     joint.slider->setValue(degrees);
     joint.figure->setValue(degrees);
+  }
+  for (std::size_t row = large_; row < joints_.size(); ++row) {
+    if (desk_.document.at(pointer_to(joints_[row].key)) != nullptr) small_->setChecked(true);
   }
 }
 

@@ -6,7 +6,7 @@
 
 #include "ui/app/desk.hpp"
 
-class QLabel;
+class QCheckBox;
 class QSlider;
 class QSpinBox;
 
@@ -33,6 +33,8 @@ class PoseSliders : public QWidget {
 
   Desk desk_;
   std::vector<Joint> joints_;
+  QCheckBox* small_ = nullptr;  // shows the joints of thumb and fingers
+  std::size_t large_ = 0;       // so many joints come before them
   int gesture_ = 1;
 };
 

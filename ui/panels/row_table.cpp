@@ -12,13 +12,16 @@
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_file.hpp"
+#include "ui/panels/airy_delegate.hpp"
 
 namespace endplate::ui {
 namespace {
 
 constexpr int kSortRole = Qt::UserRole + 1;
-constexpr int kLeastStretch = 150;
 constexpr int kWidestWord = 260;
+constexpr int kAbove = 3;  // and below the words of a row
+constexpr int kBeside = 3;
+constexpr int kBesideTitle = 16;
 
 QString csv_cell(QString text) {
   text.replace('"', "\"\"");
@@ -74,10 +77,13 @@ QVariant RowModel::data(const QModelIndex& index, int role) const {
         return colours.on_alert;
       case Tone::lost:
         return colours.lost;
+      case Tone::danger:
+        return colours.on_fill;
       case Tone::plain:
         return {};
     }
   }
+  if (role == Qt::BackgroundRole && cell.tone == Tone::danger) return colours.lost;
   if (role == Qt::BackgroundRole && (cell.tone == Tone::weak || cell.tone == Tone::alert)) {
     return colours.alert;
   }
@@ -108,6 +114,7 @@ RowTable::RowTable(const QString& name, QWidget* parent)
   order->setSourceModel(model_);
   order->setSortRole(kSortRole);
   setModel(order);
+  setItemDelegate(new AiryDelegate(kBeside, kAbove, this));
   setWordWrap(true);
   setAlternatingRowColors(true);
   setShowGrid(false);
@@ -156,10 +163,18 @@ void RowTable::set_whole(bool whole) {
   lay_out();
 }
 
+int RowTable::least_width(int column) const {
+  const Column& of = model_->columns()[static_cast<std::size_t>(column)];
+  return std::max(of.least,
+                  horizontalHeader()->fontMetrics().horizontalAdvance(of.title) + kBesideTitle);
+}
+
 // Columns as wide as what they hold, the others share what is left; rows as high as their words.
 void RowTable::lay_out() {
   if (laying_out_ || model_->columns().empty()) return;
   laying_out_ = true;
+  // Without the room that a sign of sorting takes: it comes over the end of a title.
+  const QFontMetrics header = horizontalHeader()->fontMetrics();
   int taken = 0;
   std::vector<int> stretching;
   for (int column = 0; column < model_->columnCount(); ++column) {
@@ -167,15 +182,19 @@ void RowTable::lay_out() {
       stretching.push_back(column);
       continue;
     }
+    const QString& title = model_->columns()[static_cast<std::size_t>(column)].title;
     const int width = std::min(
-        std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)) + 8,
+        std::max(sizeHintForColumn(column), header.horizontalAdvance(title) + kBesideTitle),
         kWidestWord);
     setColumnWidth(column, width);
     taken += width;
   }
+  int shares = 0;
+  for (const int column : stretching) shares += least_width(column);
+  const int left = viewport()->width() - taken;
   for (const int column : stretching) {
-    const int left = (viewport()->width() - taken) / static_cast<int>(stretching.size());
-    setColumnWidth(column, std::max(left, kLeastStretch));
+    const int least = least_width(column);
+    setColumnWidth(column, std::max(left * least / shares, least));
   }
   resizeRowsToContents();
   if (whole_) {

@@ -8,7 +8,7 @@
 
 namespace endplate::ui {
 
-enum class Tone { plain, faint, whole, weak, lost, alert };
+enum class Tone { plain, faint, whole, weak, lost, alert, danger };
 
 struct Cell {
   QString text;
@@ -27,6 +27,7 @@ struct Column {
   bool number = false;   // flush right, in the middle of its column's height
   bool stretch = false;  // takes the room that is left, and wraps
   QString tip{};
+  int least = 104;  // px, of one that stretches; and its share of the room among those
 };
 
 class RowModel : public QAbstractTableModel {
@@ -84,6 +85,7 @@ class RowTable : public QTableView {
 
  private:
   void lay_out();
+  int least_width(int column) const;
 
   RowModel* model_;
   std::vector<QString> behind_;

@@ -53,6 +53,10 @@ QString chance_words(double chance) {
   return text_of(step) + " %";
 }
 
+QString short_chance(double chance) {
+  return text_of(cli::per_cent(chance)) + " %";
+}
+
 QString day_words(const std::optional<casefile::Date>& injury, double days) {
   if (injury) return date_words(recovery::plus_days(*injury, days));
   return days < 1.0 ? tr("the day of injury") : tr("%1 after the injury").arg(span_words(days));

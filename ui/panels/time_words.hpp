@@ -18,6 +18,8 @@ QString months_words(const Summary& days);
 QString months_words(double days);
 // In steps of five: "85 %", "under 5 %", "over 95 %".
 QString chance_words(double chance);
+// The same where there is little room: ">95 %".
+QString short_chance(double chance);
 // A day counted from the injury: its date where the injury's is known, else the span.
 QString day_words(const std::optional<casefile::Date>& injury, double days);
 

@@ -42,17 +42,13 @@ Cell reach_cell(const TransferCandidate& candidate) {
   const transfer::Reach& reach = candidate.joined->reach;
   switch (reach.state) {
     case ReachState::reaches:
-      return {TransferPanel::tr("reaches, %1").arg(chance_words(reach.chance)),
-              reach.chance + 2.0,
-              {},
-              Tone::whole};
+      return {TransferPanel::tr("yes, %1").arg(chance_words(reach.chance)), reach.chance + 2.0,
+              TransferPanel::tr("The chance of meeting without a graft"), Tone::whole};
     case ReachState::with_graft:
-      return {TransferPanel::tr("with graft; without %1").arg(chance_words(reach.chance)),
-              reach.chance + 1.0,
-              {},
-              Tone::weak};
+      return {TransferPanel::tr("graft, %1").arg(chance_words(reach.chance)), reach.chance + 1.0,
+              TransferPanel::tr("A graft would be needed; the chance without one"), Tone::weak};
     case ReachState::does_not_reach:
-      return {TransferPanel::tr("no reach, %1").arg(chance_words(reach.chance)),
+      return {TransferPanel::tr("no, %1").arg(chance_words(reach.chance)),
               reach.chance,
               {},
               Tone::lost};
@@ -104,6 +100,7 @@ TransferPanel::TransferPanel(Desk desk, QWidget* parent)
   split->addWidget(scroll);
   split->setStretchFactor(0, 3);
   split->setStretchFactor(1, 2);
+  split->setSizes({330, 190});
   tabs_->addTab(split, tr("Side by side"));
   auto* page = new QWidget;
   auto* layout = new QVBoxLayout(page);
@@ -158,15 +155,15 @@ void TransferPanel::show_candidates() {
     const double slack = reckoned ? candidate.joined->reach.slack_mm->p50 : -1e9;
     shown_.push_back(&candidate);
     rows.push_back(
-        {{function},
-         {text_of(judged.what.empty() ? judged.donor : judged.what), {}, text_of(judged.id)},
+        {{text_of(judged.what.empty() ? judged.donor : judged.what), {}, text_of(judged.id)},
+         verdict_cell(judged.verdict),
          donor_cell(judged.donor_state),
          reach_cell(candidate),
          {reckoned ? settings.length(slack) : "-", slack},
          {candidate.axons_arrive_days ? months_words(candidate.axons_arrive_days->p50) : "-",
           candidate.axons_arrive_days ? candidate.axons_arrive_days->p50 : 1e9},
          {judged.results.empty() ? tr("none found") : published_words(judged.results.front())},
-         verdict_cell(judged.verdict)});
+         {function}});
   };
   for (const transfer::TransferGroup& group : answer.groups) {
     for (const TransferCandidate& candidate : group.candidates) {
@@ -176,16 +173,16 @@ void TransferPanel::show_candidates() {
   for (const TransferCandidate& candidate : answer.unpublished) {
     add(candidate, tr("NOT PUBLISHED: %1").arg(text_of(candidate.judged.function)));
   }
-  candidates_->set({{tr("Restores"), false, true},
-                    {tr("Transfer"), false, true},
+  candidates_->set({{tr("Transfer"), false, true, {}, 180},
+                    {tr("Verdict")},
                     {tr("Donor is")},
-                    {tr("Reach"), false, true},
+                    {tr("Reach")},
                     {tr("Slack, %1").arg(settings.unit()), true, false,
                      tr("Spare length in the middle limb; negative is missing")},
                     {tr("Axons, mo"), true, false,
                      tr("Axons at the nearest target, months from the injury, if done today")},
-                    {tr("Published"), false, true},
-                    {tr("Verdict")}},
+                    {tr("Published")},
+                    {tr("Restores"), false, true}},
                    std::move(rows));
   std::vector<QString> behind;
   for (const TransferCandidate* candidate : shown_) {

@@ -1078,6 +1078,14 @@
         <source>Later visit %1</source>
         <translation>Spätere Untersuchung %1</translation>
     </message>
+    <message>
+        <source>Power, feeling and signs</source>
+        <translation>Kraft, Gefühl und Zeichen</translation>
+    </message>
+    <message>
+        <source>Tinel sign</source>
+        <translation>Tinel-Zeichen</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::FindingTable</name>
@@ -1449,6 +1457,22 @@ Haltung: %2
     <message>
         <source>Warning: </source>
         <translation>Warnung: </translation>
+    </message>
+    <message>
+        <source>Nerves</source>
+        <translation>Nerven</translation>
+    </message>
+    <message>
+        <source>Along the cut</source>
+        <translation>Entlang des Schnitts</translation>
+    </message>
+    <message>
+        <source>Published rules</source>
+        <translation>Veröffentlichte Regeln</translation>
+    </message>
+    <message>
+        <source>Published rules: %1</source>
+        <translation>Veröffentlichte Regeln: %1</translation>
     </message>
 </context>
 <context>
@@ -1823,6 +1847,26 @@ GPL-3.0-or-later. It is not a medical device.</source>
 %2
 
 GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
+    </message>
+    <message>
+        <source>Save &amp;table as CSV...</source>
+        <translation>&amp;Tabelle als CSV sichern...</translation>
+    </message>
+    <message>
+        <source>&amp;Lecture</source>
+        <translation>&amp;Vorlesung</translation>
+    </message>
+    <message>
+        <source>&amp;Open a lecture...</source>
+        <translation>Vorlesung ö&amp;ffnen...</translation>
+    </message>
+    <message>
+        <source>Open a lecture</source>
+        <translation>Eine Vorlesung öffnen</translation>
+    </message>
+    <message>
+        <source>Lectures (*.json)</source>
+        <translation>Vorlesungen (*.json)</translation>
     </message>
 </context>
 <context>
@@ -2459,6 +2503,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <source>Verdict</source>
         <translation>Urteil</translation>
     </message>
+    <message>
+        <source>The series let in different patients: their figures do not compare.</source>
+        <translation>Die Reihen nahmen verschiedene Patienten auf: ihre Zahlen sind nicht vergleichbar.</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::PoseSliders</name>
@@ -2477,6 +2525,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>anatomical position</source>
         <translation>anatomische Stellung</translation>
+    </message>
+    <message>
+        <source>thumb and fingers joint by joint</source>
+        <translation>Daumen und Finger Gelenk für Gelenk</translation>
     </message>
 </context>
 <context>
@@ -2712,6 +2764,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <source>Save the table as CSV...</source>
         <translation>Die Tabelle als CSV sichern...</translation>
     </message>
+    <message>
+        <source>What stands behind this: %1</source>
+        <translation>Was dahinter steht: %1</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::Settings</name>
@@ -2877,18 +2933,6 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>A tendon or muscle: not a gap.</source>
         <translation>Eine Sehne oder ein Muskel: keine Lücke.</translation>
-    </message>
-    <message>
-        <source>reaches, %1</source>
-        <translation>reicht, %1</translation>
-    </message>
-    <message>
-        <source>with graft; without %1</source>
-        <translation>mit Transplantat; ohne %1</translation>
-    </message>
-    <message>
-        <source>no reach, %1</source>
-        <translation>reicht nicht, %1</translation>
     </message>
     <message>
         <source>not computed</source>
@@ -3121,6 +3165,26 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>Rejected because</source>
         <translation>Verworfen, weil</translation>
+    </message>
+    <message>
+        <source>yes, %1</source>
+        <translation>ja, %1</translation>
+    </message>
+    <message>
+        <source>The chance of meeting without a graft</source>
+        <translation>Die Wahrscheinlichkeit, ohne Transplantat zusammenzutreffen</translation>
+    </message>
+    <message>
+        <source>graft, %1</source>
+        <translation>Transplantat, %1</translation>
+    </message>
+    <message>
+        <source>A graft would be needed; the chance without one</source>
+        <translation>Ein Transplantat wäre nötig; die Wahrscheinlichkeit ohne eines</translation>
+    </message>
+    <message>
+        <source>no, %1</source>
+        <translation>nein, %1</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,108 @@
+// The window around the panels. Needs no OpenGL: these run on the offscreen platform as well.
+#include <QAbstractButton>
+#include <QAbstractSlider>
+#include <QApplication>
+#include <QComboBox>
+#include <QDir>
+#include <QDropEvent>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QSpinBox>
+#include <QTableView>
+#include <QTest>
+#include <QUrl>
+#include <catch2/catch.hpp>
+
+#include "tests/ui/desk_support.hpp"
+#include "ui/answers/answer_runner.hpp"
+#include "ui/app/help_dialog.hpp"
+#include "ui/document/case_document.hpp"
+#include "ui/document/recovery_store.hpp"
+#include "ui/panels/panel.hpp"
+
+namespace endplate::ui {
+namespace {
+
+TEST_CASE("every question has a page of help and the tour at most five steps", "[window]") {
+  DeskUnderTest desk;
+  CHECK(desk.window().questions().front() == "decision");
+  for (const QString& question : desk.window().questions()) {
+    INFO(question.toStdString());
+    CHECK(HelpDialog::page(question).size() > 100);
+  }
+  CHECK(HelpDialog::page("no such question").isEmpty());
+  CHECK(TourDialog::steps().size() <= 5);
+}
+
+TEST_CASE("what can be operated has a name for assistive technology", "[window]") {
+  DeskUnderTest desk;
+  REQUIRE(desk.window().open_file(example("radial-graft-after-fracture")));
+  for (const QString& question : desk.window().questions()) {
+    const Panel& panel = desk.ask(question);
+    for (const QWidget* widget : panel.findChildren<QWidget*>()) {
+      const bool operated = qobject_cast<const QComboBox*>(widget) != nullptr ||
+                            qobject_cast<const QAbstractSlider*>(widget) != nullptr ||
+                            qobject_cast<const QTableView*>(widget) != nullptr ||
+                            qobject_cast<const QSpinBox*>(widget) != nullptr;
+      // Parts of a widget that Qt makes itself are named by it.
+      const QString name = widget->objectName();
+      if (!operated || name.startsWith("qt_") || !widget->isVisible()) continue;
+      if (widget->parentWidget()->objectName().startsWith("qt_scrollarea")) continue;
+      INFO(question.toStdString() << ": " << widget->metaObject()->className() << ' '
+                                  << name.toStdString());
+      CHECK_FALSE(widget->accessibleName().isEmpty());
+    }
+  }
+}
+
+TEST_CASE("a case that is dropped on the window is opened", "[window]") {
+  DeskUnderTest desk;
+  QMimeData data;
+  data.setUrls({QUrl::fromLocalFile(example("high-median-injury"))});
+  QDropEvent drop(QPointF(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  static_cast<QObject&>(desk.window()).event(&drop);
+  CHECK(desk.document().path() == example("high-median-injury"));
+  CHECK(desk.document().text() == bytes_of(example("high-median-injury")));
+}
+
+TEST_CASE("a file that is no case leaves the case that is open", "[window]") {
+  DeskUnderTest desk;
+  REQUIRE(desk.window().open_file(example("high-median-injury")));
+  const QString wrong = desk.folder() + "/wrong.json";
+  QFile file(wrong);
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("{\"a\": 1, \"a\": 2}");
+  file.close();
+  CHECK_FALSE(desk.window().open_file(wrong));
+  CHECK_FALSE(desk.window().open_file(desk.folder() + "/missing.json"));
+  CHECK_FALSE(desk.window().open_file(desk.folder()));
+  CHECK(desk.document().path() == example("high-median-injury"));
+}
+
+TEST_CASE("a case saved and opened again is the same bytes", "[window]") {
+  DeskUnderTest desk;
+  REQUIRE(desk.window().open_file(example("high-median-injury")));
+  const QString path = desk.folder() + "/saved.json";
+  REQUIRE(desk.window().save_to(path));
+  CHECK(bytes_of(path) == bytes_of(example("high-median-injury")));
+  desk.document().set("/limb/age_years", 44, "age");
+  CHECK(desk.document().is_changed());
+  REQUIRE(desk.window().save());
+  CHECK_FALSE(desk.document().is_changed());
+  const std::string bytes = bytes_of(path);
+  REQUIRE(desk.window().open_file(path));
+  CHECK(desk.document().text() == bytes);
+}
+
+TEST_CASE("every string is translated, with its place holders", "[window]") {
+  const QString text =
+      QString::fromStdString(bytes_of(ENDPLATE_SOURCE_DIR "/ui/translations/endplate_de.ts"));
+  CHECK(text.count("<message") > 500);
+  CHECK_FALSE(text.contains("unfinished"));
+  CHECK_FALSE(text.contains("<translation />"));
+}
+
+}  // namespace
+}  // namespace endplate::ui
