@@ -39,7 +39,7 @@ class Rows {
     rows_.resize(static_cast<std::size_t>(std::max(0.0, room.area.height()) / kRow_px) + 1);
     for (const QPointF& p : room.subject) {
       const double row = (p.y() - top_) / kRow_px;
-      if (row < 0.0 || row >= static_cast<double>(rows_.size())) continue;
+      if (!(row >= 0.0 && row < static_cast<double>(rows_.size()))) continue;
       rows_[static_cast<std::size_t>(row)].join({p.x(), p.x()});
     }
   }
