@@ -155,7 +155,8 @@ TEST_CASE("steps are moved, added and removed, and a bad one cannot be kept", "[
 
 TEST_CASE("pictures of each step of the lecture", "[.pictures]") {
   DeskUnderTest desk;
-  REQUIRE(desk.wait_idle());
+  desk.window().show();
+  REQUIRE(wait_until([&] { return desk.window().stage().view()->scene() != nullptr; }));
   Presenter* presenter = desk.window().show_lecture(kShipped);
   REQUIRE(presenter != nullptr);
   const auto scale = static_cast<int>(desk.window().devicePixelRatioF());

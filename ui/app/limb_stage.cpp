@@ -386,8 +386,13 @@ void LimbStage::take_back() {
   view_->highlight({});
   view_->reset_view();
   apply_palette();
-  key_.clear();
+  key_.reset();
   note_case();
+}
+
+void LimbStage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && view_ != nullptr) apply_palette();
 }
 
 void LimbStage::apply_palette() {

@@ -48,6 +48,9 @@ class LimbStage : public QWidget {
   void incision_asked();
   void picture_saved(const QString& path);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   struct Build;
 
@@ -76,7 +79,7 @@ class LimbStage : public QWidget {
   QToolButton* measure_ = nullptr;
   QLabel* absent_ = nullptr;
   PickCard* card_ = nullptr;
-  std::string key_;       // of the limb that is shown or being made
+  std::optional<std::string> key_;  // of the limb that is shown or being made
   std::string question_;  // in front
   int wanted_ = 0;        // the build that counts
   std::vector<int> injury_of_mark_;

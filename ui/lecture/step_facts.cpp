@@ -74,6 +74,12 @@ QVector<StepFact> variant_facts(const anatomy::NerveFacts& facts, const anatomy:
     }
     QStringList studies;
     for (const anatomy::PrevalenceRow& row : found.rows) studies.push_back(of(row.study));
+    // How often it is there was counted by nobody; that it is has a source.
+    if (studies.isEmpty()) {
+      for (const anatomy::VariantEffect& effect : variant.effects) {
+        studies.push_back(of(effect.source));
+      }
+    }
     studies.removeDuplicates();
     lines.push_back({text, studies.join("; ")});
   }

@@ -58,7 +58,7 @@ StepPage::StepPage(QWidget* parent) : QWidget(parent) {
 
 void StepPage::show_step(const LectureStep& step, const QVector<StepFact>& facts, qsizetype number,
                          qsizetype count, const QString& side) {
-  place_->setText(tr("%1 ARM  -  step %2 of %3").arg(side).arg(number).arg(count));
+  place_->setText(tr("%1 LIMB  -  step %2 of %3").arg(side).arg(number).arg(count));
   title_->setText(step.title);
   say_->setText(step.say.join("\n\n"));
   while (QLayoutItem* item = fact_rows_->takeAt(0)) {
@@ -78,7 +78,6 @@ void StepPage::show_step(const LectureStep& step, const QVector<StepFact>& facts
     fact_rows_->addWidget(line);
   }
   fact_rows_->addStretch(1);
-  scroll_->setVisible(!facts.isEmpty());
   set_type_sizes();
 }
 
