@@ -12,8 +12,9 @@
 #include <QtConcurrentRun>
 #include <cmath>
 
-#include "models/examination/case_deficit.hpp"
+#include "models/examination/case_injuries.hpp"
 #include "models/incision/incision.hpp"
+#include "models/limb/case_limb.hpp"
 #include "models/limb/limb_scene.hpp"
 #include "models/limb/pose.hpp"
 #include "ui/answers/answer_runner.hpp"
@@ -53,6 +54,11 @@ std::string limb_key(const Json& document) {
 struct LimbStage::Build {
   int number = 0;
   Expected<std::shared_ptr<const limb::SceneLimb>> limb;
+};
+
+struct LimbStage::Marks {
+  int number = 0;
+  std::vector<LesionMark> places;  // in the order of the case's injuries
 };
 
 LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) {
@@ -207,6 +213,7 @@ void LimbStage::add_tools() {
 void LimbStage::note_case() {
   const auto patient = desk_.document.last_valid();
   if (!patient) return;
+  refresh_marks();
   const std::string key = limb_key(desk_.document.json());
   if (key != key_) {
     build_limb(key);
@@ -244,37 +251,50 @@ void LimbStage::show_built(const Build& built) {
   }
   const auto patient = desk_.document.last_valid();
   view_->show_limb(*built.limb, limb::pose_from(patient->limb.pose_deg));
-  refresh_marks();
   refresh_cut();
 }
 
 void LimbStage::note_answer(Question question) {
-  if (question == Question::deficit) refresh_marks();
   if (question == Question::incision) refresh_cut();
 }
 
-// Where the answer has the injuries: what the reader sees is what was reckoned with.
+// Where the models have the injuries of the case: what the reader sees is what is reckoned with.
 void LimbStage::refresh_marks() {
-  const auto& held = desk_.answers.deficit();
-  std::vector<LesionMark> marks;
-  injury_of_mark_.clear();
-  if (held.answer) {
-    const auto& tree = desk_.document.tables().anatomy.tree();
-    const auto& injuries = held.answer->injuries.injuries;
-    for (std::size_t i = 0; i < injuries.size(); ++i) {
-      const anatomy::Lesion& lesion = injuries[i].lesion;
-      marks.push_back({text_of(tree.node(lesion.at.nerve).name), lesion.at.from_start_mm,
-                       injuries.size() > 1 ? tr("injury %1").arg(i + 1) : tr("injury")});
-      injury_of_mark_.push_back(static_cast<int>(i));
-    }
+  const int number = ++marks_wanted_;
+  auto* watcher = new QFutureWatcher<std::shared_ptr<Marks>>(this);
+  connect(watcher, &QFutureWatcherBase::finished, this, [this, watcher] {
+    watcher->deleteLater();
+    show_marks(*watcher->result());
+  });
+  watcher->setFuture(QtConcurrent::run(
+      [number, tables = desk_.document.shared_tables(), patient = desk_.document.last_valid()] {
+        auto marks = std::make_shared<Marks>();
+        marks->number = number;
+        const auto& anatomy = tables->anatomy;
+        const auto limb = limb::CaseLimb::from(tables->package, anatomy.tree(), patient->limb);
+        if (!limb) return marks;
+        const auto injuries = examination::case_injuries(*patient, anatomy, *limb);
+        if (!injuries) return marks;  // the panels say why
+        for (const examination::TreeInjury& injury : injuries->injuries) {
+          marks->places.push_back({text_of(anatomy.tree().node(injury.lesion.at.nerve).name),
+                                   injury.lesion.at.from_start_mm, QString()});
+        }
+        return marks;
+      }));
+}
+
+void LimbStage::show_marks(const Marks& marks) {
+  if (marks.number != marks_wanted_) return;
+  std::vector<LesionMark> shown = marks.places;
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    shown[i].label = shown.size() > 1 ? tr("injury %1").arg(i + 1) : tr("injury");
   }
-  view_->set_lesion_marks(std::move(marks));
+  view_->set_lesion_marks(std::move(shown));
 }
 
 void LimbStage::move_injury(int mark, const QString& nerve, double arc_mm) {
-  if (mark < 0 || mark >= static_cast<int>(injury_of_mark_.size())) return;
-  const std::string at =
-      "/injuries/" + std::to_string(injury_of_mark_[static_cast<std::size_t>(mark)]) + "/at";
+  // Marks stand in the order of the case's injuries.
+  const std::string at = "/injuries/" + std::to_string(mark) + "/at";
   desk_.document.set(at, Json{{"branch", plain(nerve)}, {"from_origin_mm", std::round(arc_mm)}},
                      tr("Move the injury"));
 }
@@ -375,6 +395,12 @@ void LimbStage::show_question(const QString& name) {
 }
 
 LimbView* LimbStage::lend() {
+  if (view_ != nullptr) {
+    ++marks_wanted_;
+    view_->set_lesion_marks({});
+    view_->set_routes({});
+    view_->clear_skin_values();
+  }
   return view_;
 }
 
@@ -384,6 +410,7 @@ void LimbStage::take_back() {
   view_->show();
   view_->set_layers(kUsualLayers);
   view_->highlight({});
+  view_->look_from(Aspect::front);
   view_->reset_view();
   apply_palette();
   key_.reset();

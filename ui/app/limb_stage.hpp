@@ -53,6 +53,7 @@ class LimbStage : public QWidget {
 
  private:
   struct Build;
+  struct Marks;
 
   void add_tools();
   void note_case();
@@ -60,6 +61,7 @@ class LimbStage : public QWidget {
   void build_limb(const std::string& key);
   void show_built(const Build& built);
   void refresh_marks();
+  void show_marks(const Marks& marks);
   void refresh_cut();
   void refresh_risk();
   void move_injury(int mark, const QString& nerve, double arc_mm);
@@ -80,9 +82,9 @@ class LimbStage : public QWidget {
   QLabel* absent_ = nullptr;
   PickCard* card_ = nullptr;
   std::optional<std::string> key_;  // of the limb that is shown or being made
-  std::string question_;  // in front
-  int wanted_ = 0;        // the build that counts
-  std::vector<int> injury_of_mark_;
+  std::string question_;            // in front
+  int wanted_ = 0;                  // the build that counts
+  int marks_wanted_ = 0;
 };
 
 }  // namespace endplate::ui
