@@ -301,7 +301,7 @@ const BodyEnvelope& SceneLimb::envelope() const {
   return parts_->envelope;
 }
 
-LimbScene SceneLimb::in_pose(const Pose& pose) const {
+LimbScene SceneLimb::in_pose(const Pose& pose, bool muscles) const {
   const Parts& parts = *parts_;
   const PosedSpace space(parts.frames, parts.joints, pose);
   const PosedNerves posed(parts.landmarks, parts.envelope, parts.frames, space);
@@ -321,7 +321,9 @@ LimbScene SceneLimb::in_pose(const Pose& pose) const {
     if (i == 0) {
       scene.skin_mm = posed_vertices_mm(parts.skin, space);
     } else if (i <= parts.solids.size()) {
-      scene.solids_mm[i - 1] = posed_vertices_mm(parts.solids[i - 1], space);
+      const LimbSolid& solid = parts.solids[i - 1];
+      if (!muscles && solid.kind == SolidKind::muscle) return;
+      scene.solids_mm[i - 1] = posed_vertices_mm(solid, space);
     } else {
       pose_nerve(i - 1 - parts.solids.size());
     }

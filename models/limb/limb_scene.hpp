@@ -117,8 +117,9 @@ class SceneLimb {
   const LimbJoints& joints() const;
   const BodyEnvelope& envelope() const;
 
-  // Some milliseconds. The joints go where they are told, even through the skin.
-  LimbScene in_pose(const Pose& pose) const;
+  // Some milliseconds. The joints go where they are told, even through the skin. Without muscles,
+  // which are most of it, their lists of points stay empty.
+  LimbScene in_pose(const Pose& pose, bool muscles = true) const;
   // As far as the skin lets the joints go (skin_contact.hpp): the pose in which a case is answered.
   Pose held(const Pose& pose) const;
   // What a place of the skin is called; `weights` of the triangle's corners sum to 1.

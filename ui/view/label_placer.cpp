@@ -13,50 +13,53 @@ namespace {
 
 constexpr double kGap_px = 3.0;
 constexpr double kAside_px = 26.0;
-constexpr double kRow_px = 10.0;
+constexpr double kStrip_px = 10.0;
 constexpr double kStep_px = 7.0;
-constexpr int kSteps = 30;  // up and down
+constexpr int kSteps = 30;  // to either side
 // What it costs, in pixels away from where it would like to stand.
 constexpr double kOtherSide = 60.0;
 constexpr double kOverSubject = 250.0;
-constexpr double kPerLine_px = 0.3;
+constexpr double kAbove = 40.0;
+constexpr double kPerLine_px = 0.8;
 
 struct Reach {
-  double left = std::numeric_limits<double>::infinity();
-  double right = -std::numeric_limits<double>::infinity();
+  double low = std::numeric_limits<double>::infinity();
+  double high = -std::numeric_limits<double>::infinity();
 
-  bool empty() const { return left > right; }
+  bool empty() const { return low > high; }
   void join(const Reach& other) {
-    left = std::min(left, other.left);
-    right = std::max(right, other.right);
+    low = std::min(low, other.low);
+    high = std::max(high, other.high);
   }
 };
 
-// How far the subject reaches to either side, row by row of the picture.
-class Rows {
+// How far the subject reaches across, strip by strip of the picture.
+class Strips {
  public:
-  explicit Rows(const LabelRoom& room) : top_(room.area.top()) {
-    rows_.resize(static_cast<std::size_t>(std::max(0.0, room.area.height()) / kRow_px) + 1);
-    for (const QPointF& p : room.subject) {
-      const double row = (p.y() - top_) / kRow_px;
-      if (!(row >= 0.0 && row < static_cast<double>(rows_.size()))) continue;
-      rows_[static_cast<std::size_t>(row)].join({p.x(), p.x()});
-    }
+  Strips(double from, double length) : from_(from) {
+    strips_.resize(static_cast<std::size_t>(std::max(0.0, length) / kStrip_px) + 1);
   }
-  Reach between(double top, double bottom) const {
+  void add(double along, double across) {
+    const double strip = (along - from_) / kStrip_px;
+    if (!(strip >= 0.0 && strip < static_cast<double>(strips_.size()))) return;
+    strips_[static_cast<std::size_t>(strip)].join({across, across});
+  }
+  Reach between(double from, double to) const {
     Reach reach;
-    const double last = static_cast<double>(rows_.size()) - 1.0;
-    const auto from = static_cast<std::size_t>(std::clamp((top - top_) / kRow_px - 1.0, 0.0, last));
-    const auto to =
-        static_cast<std::size_t>(std::clamp((bottom - top_) / kRow_px + 1.0, 0.0, last));
-    for (std::size_t row = from; row <= to; ++row) reach.join(rows_[row]);
+    const double last = static_cast<double>(strips_.size()) - 1.0;
+    const auto strip = [&](double at) {
+      return static_cast<std::size_t>(std::clamp((at - from_) / kStrip_px, 0.0, last));
+    };
+    for (auto k = strip(from - kStrip_px); k <= strip(to + kStrip_px); ++k) reach.join(strips_[k]);
     return reach;
   }
 
  private:
-  double top_;
-  std::vector<Reach> rows_;
+  double from_;
+  std::vector<Reach> strips_;
 };
+
+enum class Where { left, right, above, below };
 
 bool meet(const QLineF& line, const QRectF& box) {
   if (box.contains(line.p1()) || box.contains(line.p2())) return true;
@@ -71,7 +74,15 @@ bool meet(const QLineF& line, const QRectF& box) {
 class Placer {
  public:
   Placer(const std::vector<LabelWish>& wishes, const LabelRoom& room)
-      : wishes_(wishes), room_(room), rows_(room) {}
+      : wishes_(wishes),
+        room_(room),
+        rows_(room.area.top(), room.area.height()),
+        columns_(room.area.left(), room.area.width()) {
+    for (const QPointF& p : room.subject) {
+      rows_.add(p.y(), p.x());
+      columns_.add(p.x(), p.y());
+    }
+  }
 
   std::vector<PlacedLabel> place() {
     std::vector<std::size_t> order(wishes_.size());
@@ -86,37 +97,53 @@ class Placer {
  private:
   std::optional<PlacedLabel> best_for(std::size_t w) const {
     const LabelWish& wish = wishes_[w];
-    const Reach here =
-        rows_.between(wish.anchor.y() - 2.0 * kRow_px, wish.anchor.y() + 2.0 * kRow_px);
-    const bool prefers_left =
-        wish.anchor.x() < (here.empty() ? wish.anchor.x() : 0.5 * (here.left + here.right));
+    const Reach here = rows_.between(wish.anchor.y() - kStrip_px, wish.anchor.y() + kStrip_px);
+    const bool on_left = !here.empty() && wish.anchor.x() < 0.5 * (here.low + here.high);
     std::optional<PlacedLabel> best;
     double least = std::numeric_limits<double>::infinity();
     for (const bool over : {false, true}) {
       if (over && best) break;
-      for (int k = -kSteps; k <= kSteps; ++k) {
-        for (const bool left : {false, true}) {
-          const double top = wish.anchor.y() - 0.5 * wish.size.height() + k * kStep_px;
-          const QRectF box = box_at(wish, top, left, over);
-          const QPointF from(left ? box.right() : box.left(), box.center().y());
-          const double cost = std::abs(k * kStep_px) + (left == prefers_left ? 0.0 : kOtherSide) +
-                              (over ? kOverSubject : 0.0) +
-                              kPerLine_px * QLineF(from, wish.anchor).length();
-          if (cost >= least || !is_free(wish, box, from)) continue;
+      for (const Where where : {Where::left, Where::right, Where::above, Where::below}) {
+        const double aside = where == Where::above || where == Where::below ? kAbove
+                             : (where == Where::left) == on_left            ? 0.0
+                                                                            : kOtherSide;
+        for (int k = -kSteps; k <= kSteps; ++k) {
+          const PlacedLabel at = placed_at(w, where, k * kStep_px, over);
+          const double cost = std::abs(k * kStep_px) + aside + (over ? kOverSubject : 0.0) +
+                              kPerLine_px * QLineF(at.from, wish.anchor).length();
+          if (cost >= least || !is_free(wish, at.box, at.from)) continue;
           least = cost;
-          best = PlacedLabel{w, box, from};
+          best = at;
         }
       }
     }
     return best;
   }
 
-  QRectF box_at(const LabelWish& wish, double top, bool left, bool over) const {
-    Reach beside = rows_.between(top, top + wish.size.height());
-    if (over || beside.empty()) beside = {wish.anchor.x(), wish.anchor.x()};
-    const double x = left ? std::min(beside.left, wish.anchor.x()) - kAside_px - wish.size.width()
-                          : std::max(beside.right, wish.anchor.x()) + kAside_px;
-    return {QPointF(x, top), wish.size};
+  // Beside the subject, or over it beside the place itself.
+  PlacedLabel placed_at(std::size_t w, Where where, double moved, bool over) const {
+    const QPointF& at = wishes_[w].anchor;
+    const QSizeF& size = wishes_[w].size;
+    if (where == Where::left || where == Where::right) {
+      const double top = at.y() - 0.5 * size.height() + moved;
+      Reach beside = rows_.between(top, top + size.height());
+      if (over) beside = {};
+      beside.join({at.x(), at.x()});
+      const bool left = where == Where::left;
+      const QRectF box(
+          QPointF(left ? beside.low - kAside_px - size.width() : beside.high + kAside_px, top),
+          size);
+      return {w, box, QPointF(left ? box.right() : box.left(), box.center().y())};
+    }
+    const double left = at.x() - 0.5 * size.width() + moved;
+    Reach beside = columns_.between(left, left + size.width());
+    if (over) beside = {};
+    beside.join({at.y(), at.y()});
+    const bool above = where == Where::above;
+    const QRectF box(
+        QPointF(left, above ? beside.low - kAside_px - size.height() : beside.high + kAside_px),
+        size);
+    return {w, box, QPointF(box.center().x(), above ? box.bottom() : box.top())};
   }
 
   bool is_free(const LabelWish& wish, const QRectF& box, const QPointF& from) const {
@@ -137,7 +164,8 @@ class Placer {
 
   const std::vector<LabelWish>& wishes_;
   const LabelRoom& room_;
-  Rows rows_;
+  Strips rows_;
+  Strips columns_;
   std::vector<PlacedLabel> placed_;
 };
 

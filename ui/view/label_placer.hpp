@@ -1,6 +1,6 @@
 #pragma once
-// Where labels stand so that none covers another, nor the limb where there is room beside it: each
-// on the side of its place, joined to it by a line that crosses no other label and no other line.
+// Where labels stand so that none covers another, nor the limb where there is room beside, above or
+// below it: each near its place, joined to it by a line that crosses no other label or line.
 #include <QPointF>
 #include <QRectF>
 #include <QSizeF>

@@ -123,6 +123,8 @@ std::shared_ptr<const limb::LimbScene> LimbView::scene() const {
 
 void LimbView::Parts::restyle() {
   stage.set_style(style);
+  // They are not moved along while they are hidden.
+  if (limb && meshes && wants_muscles() && !meshes->with_muscles) ask_pose(pose);
   view.update();
 }
 
@@ -143,6 +145,7 @@ void LimbView::Parts::remark() {
 
 void LimbView::Parts::move_camera() {
   stage.set_camera(camera);
+  move();
   view.update();
 }
 

@@ -25,6 +25,7 @@ struct LimbView::Parts {
   // Posing.
   void ask_pose(const limb::Pose& pose);
   void ask_settle();
+  bool wants_muscles() const;
   struct Delivered {
     std::shared_ptr<const SceneMeshes> meshes;
     limb::Pose pose;
@@ -38,6 +39,7 @@ struct LimbView::Parts {
   void restyle();
   void remark();
   void move_camera();
+  void move();  // something is moving
 
   // Pointing.
   PictureSpot spot(const QPointF& at) const;
@@ -96,6 +98,7 @@ struct LimbView::Parts {
   std::optional<Delivered> delivered;
   std::atomic<quint64> request = 0;  // the latest
   QTimer settle_soon;
+  QTimer stand_still_soon;
 
   // Of the measuring thread alone.
   struct Tape {

@@ -8,6 +8,8 @@ namespace endplate::ui {
 namespace {
 
 constexpr int kSettle_ms = 200;
+constexpr int kStill_ms = 180;
+constexpr int kSamples = 4;
 
 }  // namespace
 
@@ -22,30 +24,47 @@ LimbView::Parts::Parts(LimbView& of)
                QOpenGLContext* own = view.context();
                return own != nullptr && QOpenGLContext::currentContext() == own;
              }}) {
+  stand_still_soon.setSingleShot(true);
+  stand_still_soon.setInterval(kStill_ms);
+  QObject::connect(&stand_still_soon, &QTimer::timeout, &view, [this] {
+    stage.set_samples(kSamples);
+    view.update();
+  });
   settle_soon.setSingleShot(true);
   settle_soon.setInterval(kSettle_ms);
   QObject::connect(&settle_soon, &QTimer::timeout, &view, [this] { ask_settle(); });
+}
+
+// While things move, edges may be jagged: smooth ones cost as much as all else.
+void LimbView::Parts::move() {
+  stage.set_samples(0);
+  stand_still_soon.start();
 }
 
 void LimbView::Parts::ask_pose(const limb::Pose& wanted) {
   pose = wanted;
   const quint64 number = ++request;
   settling.forget();
-  posing.ask([this, number, wanted, of = limb] {
-    auto made = std::make_shared<SceneMeshes>(mesh_scene(of->in_pose(wanted)));
+  posing.ask([this, number, wanted, of = limb, like = meshes, muscles = wants_muscles()] {
+    auto made = std::make_shared<SceneMeshes>(mesh_scene(of->in_pose(wanted, muscles), like.get()));
     deliver({std::move(made), wanted, number, wanted.is_neutral()});
   });
   settle_soon.start();
 }
 
+bool LimbView::Parts::wants_muscles() const {
+  return shows(style, Batch::muscles);
+}
+
 void LimbView::Parts::ask_settle() {
   if (!limb || pose.is_neutral()) return;
-  settling.ask([this, number = request.load(), wanted = pose, of = limb] {
-    const limb::Pose kept = of->held(wanted);
-    if (request != number) return;
-    auto made = std::make_shared<SceneMeshes>(mesh_scene(of->in_pose(kept)));
-    deliver({std::move(made), kept, number, true});
-  });
+  settling.ask(
+      [this, number = request.load(), wanted = pose, of = limb, muscles = wants_muscles()] {
+        const limb::Pose kept = of->held(wanted);
+        if (request != number) return;
+        auto made = std::make_shared<SceneMeshes>(mesh_scene(of->in_pose(kept, muscles)));
+        deliver({std::move(made), kept, number, true});
+      });
 }
 
 void LimbView::Parts::deliver(Delivered what) {
@@ -85,6 +104,7 @@ void LimbView::Parts::take_delivered() {
   measurement.reset();
   tape_mm.clear();
   stage.set_meshes(meshes);
+  move();
   if (!fitted) fit();
   remark();
   Q_EMIT view.pose_shown(what->held);

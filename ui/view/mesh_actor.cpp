@@ -61,6 +61,9 @@ MeshActor::MeshActor() : parts_(std::make_unique<Parts>()) {
   p.mapper->SetVBOShiftScaleMethod(vtkOpenGLVertexBufferObject::DISABLE_SHIFT_SCALE);
   p.actor->SetMapper(p.mapper);
   p.actor->SetPickable(false);
+  // VTK's pass for translucent things in any order costs more than all else. Only fronts are drawn
+  // translucent, in the order of the actors, so that blending in the one pass will do.
+  p.actor->ForceOpaqueOn();
   p.actor->GetProperty()->SetAmbient(0.25);
   p.actor->GetProperty()->SetDiffuse(0.8);
 }

@@ -18,14 +18,12 @@ constexpr double kEye_mm = 2000.0;
 
 }  // namespace
 
-Vector3d OrbitCamera::eye_direction() const {
-  return {std::cos(elevation_rad_) * std::cos(azimuth_rad_), std::sin(elevation_rad_),
+void OrbitCamera::aim() {
+  eye_ = {std::cos(elevation_rad_) * std::cos(azimuth_rad_), std::sin(elevation_rad_),
           std::cos(elevation_rad_) * std::sin(azimuth_rad_)};
-}
-
-Vector3d OrbitCamera::up() const {
-  return {-std::sin(elevation_rad_) * std::cos(azimuth_rad_), std::cos(elevation_rad_),
-          -std::sin(elevation_rad_) * std::sin(azimuth_rad_)};
+  up_ = {-std::sin(elevation_rad_) * std::cos(azimuth_rad_), std::cos(elevation_rad_),
+         -std::sin(elevation_rad_) * std::sin(azimuth_rad_)};
+  right_ = up_.cross(eye_);
 }
 
 QPointF OrbitCamera::to_picture(const Vector3d& place_mm, const QSizeF& size) const {
@@ -45,6 +43,7 @@ ViewRay OrbitCamera::ray(const QPointF& at, const QSizeF& size) const {
 void OrbitCamera::turn(const QPointF& by_pixels) {
   azimuth_rad_ = std::remainder(azimuth_rad_ + kRadPerPixel * by_pixels.x(), 2.0 * pi);
   elevation_rad_ = std::clamp(elevation_rad_ + kRadPerPixel * by_pixels.y(), -0.5 * pi, 0.5 * pi);
+  aim();
 }
 
 void OrbitCamera::shift(const QPointF& by_pixels, const QSizeF& size) {
@@ -82,6 +81,7 @@ void OrbitCamera::look_from(Aspect aspect, Side side) {
       elevation_rad_ = 0.5 * pi;
       break;
   }
+  aim();
 }
 
 void OrbitCamera::fit(const Eigen::AlignedBox3d& box, const QSizeF& size) {

@@ -37,16 +37,22 @@ class OrbitCamera {
   void set_mm_per_pixel(double mm, const QSizeF& size) { height_mm_ = mm * size.height(); }
   double height_mm() const { return height_mm_; }
   const Eigen::Vector3d& focus_mm() const { return focus_mm_; }
-  Eigen::Vector3d eye_direction() const;  // from the focus to the eye, unit
+  const Eigen::Vector3d& eye_direction() const { return eye_; }  // from the focus to the eye, unit
   Eigen::Vector3d forward() const { return -eye_direction(); }
-  Eigen::Vector3d up() const;
-  Eigen::Vector3d right() const { return forward().cross(up()); }
+  const Eigen::Vector3d& up() const { return up_; }
+  const Eigen::Vector3d& right() const { return right_; }
 
  private:
+  void aim();
+
   Eigen::Vector3d focus_mm_ = Eigen::Vector3d::Zero();
   double azimuth_rad_ = 0.0;  // from anterior towards the subject's right
   double elevation_rad_ = 0.0;
   double height_mm_ = 900.0;  // of the picture
+  // Follow from the angles; asked for every point of the picture.
+  Eigen::Vector3d eye_ = Eigen::Vector3d::UnitX();
+  Eigen::Vector3d up_ = Eigen::Vector3d::UnitY();
+  Eigen::Vector3d right_ = -Eigen::Vector3d::UnitZ();
 };
 
 }  // namespace endplate::ui

@@ -159,7 +159,7 @@ class Sheet {
       painter_.drawRoundedRect(each.box, 3.0, 3.0);
       painter_.setBrush(label.colour);
       // A stroke of the nerve's colour on the side of its line.
-      const bool on_left = each.from.x() > each.box.center().x();
+      const bool on_left = each.from.x() > each.box.center().x() + 1.0;
       painter_.drawRect(QRectF(on_left ? each.box.right() - 3.0 : each.box.left(), each.box.top(),
                                3.0, each.box.height()));
       painter_.drawEllipse(wishes[each.wish].anchor, 2.0, 2.0);

@@ -125,6 +125,7 @@ class Names {
       if (!is_highlighted(style_, shape.solids[s])) continue;
       const bool bone = shape.solids[s].kind == limb::SolidKind::bone;
       if (!shows(style_, bone ? Batch::bones : Batch::muscles)) continue;
+      if (scene_.solids_mm[s].empty()) continue;
       Vector3d sum = Vector3d::Zero();
       for (const Vector3d& p : scene_.solids_mm[s]) sum += p;
       const Vector3d middle = sum / static_cast<double>(scene_.solids_mm[s].size());

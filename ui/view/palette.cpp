@@ -29,8 +29,8 @@ Palette light() {
   p.route = rgb(0x7a3b00);
   p.incision = rgb(0x8b1a4a);
   p.measure = rgb(0x10455c);
-  p.nerves = {rgb(0xd98f00), rgb(0xb8568f), rgb(0xc04a00),
-              rgb(0x0067a8), rgb(0x008560), rgb(0x6c747c)};
+  p.nerves = {rgb(0xd98f00), rgb(0xc4649c), rgb(0xb84400),
+              rgb(0x005a9c), rgb(0x008560), rgb(0x6c747c)};
   p.scale = {rgb(0xfff3c4), rgb(0xf6c266), rgb(0xd8743a), rgb(0x97304a), rgb(0x3f0f3d)};
   return p;
 }
@@ -68,8 +68,8 @@ Palette print() {
   p.label = rgb(0xffffff);
   p.skin = rgb(0xa08a7c);
   p.bone = rgb(0xe9e4d6);
-  p.nerves = {rgb(0xb87400), rgb(0x9a3a74), rgb(0xa33c00),
-              rgb(0x00527f), rgb(0x006b4d), rgb(0x50565c)};
+  p.nerves = {rgb(0xc98600), rgb(0xbd5f98), rgb(0xa83e00),
+              rgb(0x00407c), rgb(0x007a55), rgb(0x50565c)};
   p.skin_opacity = 0.10;
   p.skin_rim = 0.75;
   return p;

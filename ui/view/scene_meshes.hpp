@@ -1,5 +1,6 @@
 #pragma once
 // A posed limb as triangles, layer by layer. Made off the interface thread.
+#include <Eigen/Geometry>
 #include <array>
 #include <cstddef>
 #include <set>
@@ -31,13 +32,17 @@ inline constexpr std::size_t kBatches = 10;
 struct SceneMeshes {
   limb::LimbScene scene;
   std::array<MeshBatch, kBatches> batches;
+  std::array<Eigen::AlignedBox3d, kBatches> boxes;
+  bool with_muscles = true;
 
   const MeshBatch& operator[](Batch batch) const {
     return batches[static_cast<std::size_t>(batch)];
   }
 };
 
-SceneMeshes mesh_scene(limb::LimbScene scene);
+// Without muscles where the scene has none of their points. `like`: an earlier pose of the same
+// limb, whose sizes are known; may be null.
+SceneMeshes mesh_scene(limb::LimbScene scene, const SceneMeshes* like = nullptr);
 
 // Landmarks that a hand finds on the limb or a surgeon steers by; the others are shown only where
 // they are asked for.

@@ -12,7 +12,8 @@ using Eigen::Vector3d;
 constexpr double kDotReach_px = 7.0;
 constexpr double kNerveReach_px = 6.0;
 // A nerve behind another counts as so much farther from the point.
-constexpr double kPerDepth_px_per_mm = 0.01;
+constexpr double kPerDepth_px_per_mm = 0.02;
+constexpr double kDeepNerve_px = 0.8;
 constexpr double kSmallNerve_px = 1.5;
 
 constexpr double kFar = std::numeric_limits<double>::infinity();
@@ -127,7 +128,9 @@ class Search {
       const Batch batch = batch_of(shape.nerves[n].rank);
       if (!shows(style_, batch)) continue;
       const auto& line = meshes_.scene.nerves_mm[n];
-      const double penalty = batch == Batch::nerves ? 0.0 : kSmallNerve_px;
+      const double penalty = batch != Batch::nerves                           ? kSmallNerve_px
+                             : shape.nerves[n].rank == limb::NerveRank::great ? 0.0
+                                                                              : kDeepNerve_px;
       for (std::size_t k = 1; k < line.size(); ++k) {
         const double share = share_nearest(line[k - 1], line[k]);
         const Vector3d place = line[k - 1] + share * (line[k] - line[k - 1]);

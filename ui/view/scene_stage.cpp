@@ -13,6 +13,7 @@
 
 #include <QOpenGLContext>
 #include <QOpenGLExtraFunctions>
+#include <QRect>
 #include <utility>
 
 #include "ui/view/mesh_actor.hpp"
@@ -24,10 +25,10 @@ constexpr double kGhost = 0.3;
 constexpr double kValuesOpacity = 0.88;
 constexpr double kEye_mm = 2500.0;
 
-// In this order: what is translucent comes last and is blended in turn.
-constexpr std::array kDrawOrder{Batch::bones,         Batch::muscles,      Batch::nerves,
-                                Batch::small_nerves,  Batch::chest_nerves, Batch::branch_points,
-                                Batch::motor_entries, Batch::landmarks,    Batch::skin,
+// In this order: what is seen through comes last.
+constexpr std::array kDrawOrder{Batch::bones,        Batch::nerves,        Batch::small_nerves,
+                                Batch::chest_nerves, Batch::branch_points, Batch::motor_entries,
+                                Batch::landmarks,    Batch::muscles,       Batch::skin,
                                 Batch::ghosts};
 
 }  // namespace
@@ -65,6 +66,7 @@ struct SceneStage::Parts {
   void sync_batch(Batch batch);
   void sync_style();
   void sync_camera();
+  QRect drawn() const;
 };
 
 namespace {
@@ -75,6 +77,7 @@ std::size_t number(Batch batch) {
 
 void set_colour(vtkRenderer* renderer, const QColor& colour) {
   renderer->SetBackground(colour.redF(), colour.greenF(), colour.blueF());
+  renderer->SetBackgroundAlpha(1.0);
 }
 
 }  // namespace
@@ -131,6 +134,31 @@ void SceneStage::Parts::sync_camera() {
     drawing->plane->SetNormal(cut->kept.data());
   }
   for (MeshActor& actor : drawing->actors) actor.set_clip(cut ? drawing->plane.Get() : nullptr);
+}
+
+// The part of the picture that anything is drawn in, from its upper left corner.
+QRect SceneStage::Parts::drawn() const {
+  QRectF all;
+  const auto add = [&](const Eigen::AlignedBox3d& box) {
+    if (box.isEmpty()) return;
+    for (int corner = 0; corner < 8; ++corner) {
+      const QPointF at = camera.to_picture(
+          box.corner(static_cast<Eigen::AlignedBox3d::CornerType>(corner)), QSizeF(pixels));
+      all = all.isNull() ? QRectF(at, QSizeF(1.0, 1.0)) : all.united(QRectF(at, QSizeF(1.0, 1.0)));
+    }
+  };
+  for (const Batch batch : kDrawOrder) {
+    if (meshes && shows(style, batch)) add(meshes->boxes[number(batch)]);
+  }
+  Eigen::AlignedBox3d marks;
+  for (std::size_t k = 0; k < extras.mesh.points.size(); k += 3) {
+    marks.extend(
+        Eigen::Vector3f(extras.mesh.points[k], extras.mesh.points[k + 1], extras.mesh.points[k + 2])
+            .cast<double>());
+  }
+  add(marks);
+  constexpr int kEdge = 8;  // landmarks asked for may stand out of the box by as much
+  return all.toAlignedRect().adjusted(-kEdge, -kEdge, kEdge, kEdge) & QRect(QPoint(0, 0), pixels);
 }
 
 void SceneStage::Parts::sync() {
@@ -230,6 +258,14 @@ void SceneStage::set_size(const QSize& pixels) {
   p.dirty = true;
 }
 
+void SceneStage::set_samples(int samples) {
+  Parts& p = *parts_;
+  if (samples == p.samples) return;
+  p.samples = samples;
+  if (p.drawing) p.drawing->window->SetMultiSamples(samples);
+  p.dirty = true;
+}
+
 void SceneStage::set_meshes(std::shared_ptr<const SceneMeshes> meshes) {
   parts_->meshes = std::move(meshes);
   if (parts_->drawing) parts_->drawing->points_stale.fill(true);
@@ -273,15 +309,20 @@ void SceneStage::paint(unsigned framebuffer) {
   state->vtkglBindFramebuffer(GL_DRAW_FRAMEBUFFER, framebuffer);
   gl->glBindFramebuffer(GL_DRAW_FRAMEBUFFER, framebuffer);
   state->vtkglDisable(GL_SCISSOR_TEST);
-  const int width = p.pixels.width();
-  const int height = p.pixels.height();
-  d.window->BlitDisplayFramebuffer(0, 0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT,
-                                   GL_NEAREST);
-  // Or the window's own grey shines through.
-  state->vtkglColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_TRUE);
-  state->vtkglClearColor(0.0f, 0.0f, 0.0f, 1.0f);
-  state->vtkglClear(GL_COLOR_BUFFER_BIT);
+  // Opaque, or the window's own grey shines through. Only what is drawn is copied: under a software
+  // renderer every pixel counts.
+  const QColor& ground = p.style.colours().background;
+  state->vtkglClearColor(static_cast<float>(ground.redF()), static_cast<float>(ground.greenF()),
+                         static_cast<float>(ground.blueF()), 1.0f);
   state->vtkglColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+  gl->glClear(GL_COLOR_BUFFER_BIT);
+  const QRect drawn = p.drawn();
+  if (!drawn.isEmpty()) {
+    const int bottom = p.pixels.height() - drawn.y() - drawn.height();
+    d.window->BlitDisplayFramebuffer(0, drawn.x(), bottom, drawn.width(), drawn.height(), drawn.x(),
+                                     bottom, drawn.width(), drawn.height(), GL_COLOR_BUFFER_BIT,
+                                     GL_NEAREST);
+  }
   state->Pop();
 }
 

@@ -31,6 +31,7 @@ class SceneStage {
   void release();
 
   void set_size(const QSize& pixels);
+  void set_samples(int samples);  // a pixel; 0: edges are jagged
   void set_meshes(std::shared_ptr<const SceneMeshes> meshes);
   void set_style(const SceneStyle& style);
   void set_extras(SceneExtras extras);

@@ -75,7 +75,7 @@ TEST_CASE("Every nerve of a scene has a line from its beginning to its end", "[l
 TEST_CASE("Branches leave and muscles are entered on a nerve of the scene", "[limb][scene]") {
   const LimbScene& scene = at_rest();
   CHECK(scene.shape->branches.size() > 150);
-  CHECK(scene.shape->entries.size() > 50);
+  CHECK(scene.shape->entries.size() > 45);
   for (const SceneBranch& branch : scene.shape->branches) {
     INFO(branch.name);
     CHECK(branch.at.arc_mm <= scene.shape->nerves[branch.at.nerve].length_mm + 1e-6);

@@ -81,6 +81,12 @@ TEST_CASE("The limb is in the picture, with its nerves in their colours", "[view
     CHECK(seen > 15);
   }
   CHECK(shown.view.gl_errors() == 0);
+  // Opaque: what lies behind the window does not shine through.
+  const QImage window = shown.view.grab().toImage();
+  CHECK(window.pixelColor(3, window.height() / 2).lightness() ==
+        Approx(background_of().lightness()).margin(2));
+  CHECK(picture.pixelColor(3, picture.height() / 2).alpha() == 255);
+  CHECK(picture.pixelColor(picture.width() / 2, picture.height() / 2).alpha() == 255);
 }
 
 TEST_CASE("Names cover neither each other nor the edge, and the great nerves have theirs",
@@ -160,6 +166,7 @@ TEST_CASE("Skin, bone, muscle and landmark are picked where they lie", "[view]")
   view.set_layers(Layers(Layer::bones) | Layer::landmarks);
   CHECK(view.pick(view.to_widget(thigh)).name == "medial epicondyle");
   view.set_layers(Layers(Layer::bones) | Layer::muscles);
+  wait_for_limb(view);
   const Eigen::Vector3d biceps = 0.5 * (thigh + landmark(view, "acromion, lateral edge"));
   const Pick muscle = view.pick(view.to_widget(biceps + Eigen::Vector3d(0.0, 0.0, 8.0)));
   CHECK(muscle.kind == PickKind::muscle);
@@ -203,8 +210,8 @@ TEST_CASE("Two clicks measure straight, along the nerve and over the skin", "[vi
   std::vector<Measurement> taken;
   QObject::connect(&view, &LimbView::measured,
                    [&](const Measurement& measurement) { taken.push_back(measurement); });
-  click(view, view.to_widget(on_nerve(view, "median nerve", 0.6)));
-  click(view, view.to_widget(on_nerve(view, "median nerve", 0.8)));
+  click(view, view.to_widget(on_nerve(view, "ulnar nerve", 0.6)));
+  click(view, view.to_widget(on_nerve(view, "ulnar nerve", 0.8)));
   REQUIRE(QTest::qWaitFor([&] { return taken.size() == 2; }, 20000));
   CHECK(taken[0].straight_mm > 50.0);
   REQUIRE(taken[0].along_nerve_mm.has_value());
@@ -254,6 +261,7 @@ TEST_CASE("Values colour the skin and have a key", "[view]") {
   for (std::size_t v = 0; v < values.size(); ++v) {
     values[v] = static_cast<float>(v) / static_cast<float>(values.size());
   }
+  QTest::qWait(300);  // until edges are smooth
   const QImage plain = view.grabFramebuffer();
   view.set_skin_values(values, {"chance of a nerve", "0 %", "100 %", 0.0, 1.0});
   QTest::qWait(30);

@@ -7,7 +7,7 @@ namespace endplate::ui {
 namespace {
 
 void keep(LimbView& view, const char* name) {
-  QTest::qWait(30);
+  QTest::qWait(300);  // until edges are smooth again
   const QDir folder(qEnvironmentVariable("ENDPLATE_PICTURES", "."));
   CHECK(view.grabFramebuffer().save(folder.filePath(name)));
 }
@@ -26,6 +26,8 @@ TEST_CASE("Pictures of the view", "[.pictures]") {
   keep(view, "medial.png");
   view.look_from(Aspect::front);
   view.set_layer(Layer::muscles, true);
+  wait_for_limb(view);
+  QTest::qWait(300);
   keep(view, "muscles.png");
   view.set_layer(Layer::muscles, false);
   view.set_layer(Layer::landmarks, true);

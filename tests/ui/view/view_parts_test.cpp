@@ -157,7 +157,7 @@ TEST_CASE("Every palette tells the great nerves apart, for eyes without red or g
         for (std::size_t b = 0; b < a; ++b) {
           INFO("palette " << static_cast<int>(kind) << ", eye " << static_cast<int>(eye)
                           << ", nerves " << a << " and " << b);
-          CHECK((lab(palette.nerves[a], eye) - lab(palette.nerves[b], eye)).norm() > 10.0);
+          CHECK((lab(palette.nerves[a], eye) - lab(palette.nerves[b], eye)).norm() > 15.0);
         }
       }
     }
