@@ -263,6 +263,30 @@
         <source>partial</source>
         <translation>teilweise</translation>
     </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>wenige</translation>
+    </message>
+    <message>
+        <source>reduced</source>
+        <translation>vermindert</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>contracts</source>
+        <translation>kontrahiert</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>stumm</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui</name>
@@ -1085,6 +1109,14 @@
     <message>
         <source>Tinel sign</source>
         <translation>Tinel-Zeichen</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>EMG</source>
+        <translation>EMG</translation>
     </message>
 </context>
 <context>
@@ -2532,6 +2564,49 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     </message>
 </context>
 <context>
+    <name>endplate::ui::RangeEditor</name>
+    <message>
+        <source>movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: active %2, passive %3</source>
+        <translation>%1: aktiv %2, passiv %3</translation>
+    </message>
+    <message>
+        <source>movement not named</source>
+        <translation>Bewegung nicht genannt</translation>
+    </message>
+    <message>
+        <source>active range</source>
+        <translation>aktiver Umfang</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>passive range</source>
+        <translation>passiver Umfang</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Active, degrees</source>
+        <translation>Aktiv, Grad</translation>
+    </message>
+    <message>
+        <source>Passive, degrees</source>
+        <translation>Passiv, Grad</translation>
+    </message>
+</context>
+<context>
     <name>endplate::ui::RecoveryPanel</name>
     <message>
         <source>skin: </source>
@@ -2829,6 +2904,85 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>The same case, seed, number of samples and day give the same figures. Case files always hold millimetres.</source>
         <translation>Derselbe Fall, Startwert, Umfang und Tag ergeben dieselben Zahlen. Falldateien enthalten immer Millimeter.</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::StudyEditor</name>
+    <message>
+        <source>Of all visits, each with its own date. A study is of one muscle or of one nerve.</source>
+        <translation>Aus allen Untersuchungen, jede mit eigenem Datum. Eine Messung gilt einem Muskel oder einem Nerv.</translation>
+    </message>
+    <message>
+        <source>study</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>fibrillation</source>
+        <translation>Fibrillation</translation>
+    </message>
+    <message>
+        <source>nothing given yet</source>
+        <translation>noch nichts angegeben</translation>
+    </message>
+    <message>
+        <source>date of the study</source>
+        <translation>Tag der Messung</translation>
+    </message>
+    <message>
+        <source>muscle of the study</source>
+        <translation>Muskel der Messung</translation>
+    </message>
+    <message>
+        <source>nerve of the study</source>
+        <translation>Nerv der Messung</translation>
+    </message>
+    <message>
+        <source>motor units</source>
+        <translation>motorische Einheiten</translation>
+    </message>
+    <message>
+        <source>sensory nerve action potential</source>
+        <translation>sensibles Nervenaktionspotential</translation>
+    </message>
+    <message>
+        <source>compound muscle action potential</source>
+        <translation>Muskelsummenpotential</translation>
+    </message>
+    <message>
+        <source>on stimulation</source>
+        <translation>bei Stimulation</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Muscle</source>
+        <translation>Muskel</translation>
+    </message>
+    <message>
+        <source>or nerve</source>
+        <translation>oder Nerv</translation>
+    </message>
+    <message>
+        <source>Fibrillation</source>
+        <translation>Fibrillation</translation>
+    </message>
+    <message>
+        <source>Motor units</source>
+        <translation>Motorische Einheiten</translation>
+    </message>
+    <message>
+        <source>Sensory potential</source>
+        <translation>Sensibles Potential</translation>
+    </message>
+    <message>
+        <source>Motor potential</source>
+        <translation>Motorisches Potential</translation>
+    </message>
+    <message>
+        <source>On stimulation</source>
+        <translation>Bei Stimulation</translation>
     </message>
 </context>
 <context>
