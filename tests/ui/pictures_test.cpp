@@ -6,6 +6,7 @@
 #include <QTranslator>
 #include <catch2/catch.hpp>
 
+#include "models/core/caution.hpp"
 #include "tests/ui/desk_support.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
@@ -91,6 +92,7 @@ TEST_CASE("pictures in the other language", "[.pictures]") {
   {
     DeskUnderTest desk;
     CHECK(desk.window().panel("decision")->question() != "What next, and by when?");
+    CHECK(caution_words() != QString::fromStdString(std::string(standing_caution())));
     REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
     const QString folder = QString(ENDPLATE_SCREENSHOTS "/german-scale%1")
                                .arg(qRound(desk.window().devicePixelRatioF()));

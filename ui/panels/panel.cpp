@@ -1,5 +1,6 @@
 #include "ui/panels/panel.hpp"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QFrame>
 #include <QHBoxLayout>
@@ -8,6 +9,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <string>
 
 #include "models/core/caution.hpp"
 #include "ui/answers/answer_runner.hpp"
@@ -40,6 +42,20 @@ class Veil : public QWidget {
     painter.fillRect(rect(), colour);
   }
 };
+
+namespace {
+
+// For the files of translations: the words of models/core/caution.cpp, which a test holds it to.
+[[maybe_unused]] constexpr auto kCaution = QT_TRANSLATE_NOOP(
+    "endplate::ui",
+    "A computed estimate for a typical limb, to inform and not to replace surgical judgement, "
+    "local protocols and licensed practice. Check it against the patient.");
+
+}  // namespace
+
+QString caution_words() {
+  return QCoreApplication::translate("endplate::ui", std::string(standing_caution()).c_str());
+}
 
 QLabel* paragraph(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
@@ -128,7 +144,7 @@ Panel::Panel(Desk desk, const QString& question, Kind kind, Body body, std::vect
   }
   if (kind_ == Kind::result) {
     veil_ = new Veil(content);
-    auto* caution = paragraph(text_of(standing_caution()), this);
+    auto* caution = paragraph(caution_words(), this);
     caution->setObjectName("caution");
     QFont small = caution->font();
     small.setPointSizeF(small.pointSizeF() * 0.9);

@@ -71,6 +71,8 @@ class Panel : public QWidget {
   Veil* veil_ = nullptr;
 };
 
+// The standing caution in the language of the screen.
+QString caution_words();
 // Words that wrap and can be copied.
 QLabel* paragraph(const QString& text = {}, QWidget* parent = nullptr);
 // A small head between the parts of a panel.

@@ -403,14 +403,6 @@
         <translation>heute</translation>
     </message>
     <message>
-        <source>in %1</source>
-        <translation>in %1</translation>
-    </message>
-    <message>
-        <source>%1 ago</source>
-        <translation>vor %1</translation>
-    </message>
-    <message>
         <source>under 5 %</source>
         <translation>unter 5 %</translation>
     </message>
@@ -425,6 +417,42 @@
     <message>
         <source>%1 after the injury</source>
         <translation>%1 nach der Verletzung</translation>
+    </message>
+    <message>
+        <source>A computed estimate for a typical limb, to inform and not to replace surgical judgement, local protocols and licensed practice. Check it against the patient.</source>
+        <translation>Eine berechnete Schätzung für eine typische Extremität; sie unterrichtet und ersetzt weder chirurgisches Urteil noch örtliche Vorgaben noch die Ausübung des Berufs. Am Patienten prüfen.</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>morgen</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>gestern</translation>
+    </message>
+    <message>
+        <source>in %1 days</source>
+        <translation>in %1 Tagen</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>vor %1 Tagen</translation>
+    </message>
+    <message>
+        <source>in %1 weeks</source>
+        <translation>in %1 Wochen</translation>
+    </message>
+    <message>
+        <source>%1 weeks ago</source>
+        <translation>vor %1 Wochen</translation>
+    </message>
+    <message>
+        <source>in %1 months</source>
+        <translation>in %1 Monaten</translation>
+    </message>
+    <message>
+        <source>%1 months ago</source>
+        <translation>vor %1 Monaten</translation>
     </message>
 </context>
 <context>
