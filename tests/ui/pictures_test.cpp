@@ -61,6 +61,36 @@ TEST_CASE("pictures of every panel", "[.pictures]") {
   }
 }
 
+TEST_CASE("pictures of what is not a finished case", "[.pictures]") {
+  DeskUnderTest desk;
+  const QString folder = QString(ENDPLATE_SCREENSHOTS "/unfinished-scale%1")
+                             .arg(qRound(desk.window().devicePixelRatioF()));
+  QDir().mkpath(folder);
+  const QSize size(1280, 800);
+  for (const QString& question : desk.window().questions()) {
+    desk.ask(question);
+    take(desk, folder, "new-" + question, size);
+  }
+  REQUIRE(desk.window().open_file(example("upper-trunk-injury")));
+  for (const char* question : {"decision", "injury", "transfer", "recovery", "operations"}) {
+    desk.ask(question);
+    take(desk, folder, QString("plexus-") + question, size);
+  }
+  desk.ask("decision");
+  desk.document().set("/limb/age_years", 40, "age");
+  take(desk, folder, "stale-decision", size);
+  desk.document().set("/injuries/1/nerve", "suprascapular nreve of", "nerve");
+  REQUIRE(desk.wait_idle());
+  take(desk, folder, "wrong-decision", size);
+  desk.ask("injury");
+  take(desk, folder, "wrong-injury", size);
+  REQUIRE(desk.window().open_file(example("birth-palsy")));
+  desk.ask("decision");
+  take(desk, folder, "birth-decision", size);
+  desk.ask("recovery");
+  take(desk, folder, "birth-recovery", size);
+}
+
 TEST_CASE("pictures of every step of the lecture", "[.pictures]") {
   const auto lecture =
       read_lecture(bytes_of(ENDPLATE_SOURCE_DIR "/datasets/lectures/nerves-of-the-upper-limb.json"),
