@@ -86,8 +86,6 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
   tabs->addTab(ranges_, tr("Movement"));
   studies_ = new StudyEditor(desk_, this);
   tabs->addTab(studies_, tr("EMG"));
-  problems_ = paragraph({}, this);
-  body()->addWidget(problems_);
 }
 
 void ExaminationPanel::add_visits() {
@@ -255,9 +253,6 @@ void ExaminationPanel::show_case() {
     }
   }
   show_visit();
-  const auto& read = desk_.document.read();
-  problems_->setText(read ? QString() : problem_words(read.error().problems));
-  problems_->setVisible(!problems_->text().isEmpty());
 }
 
 void ExaminationPanel::show_answers() {

@@ -17,6 +17,7 @@
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/panels/place_words.hpp"
 #include "ui/panels/time_words.hpp"
 
 namespace endplate::ui {
@@ -73,15 +74,6 @@ QLabel* heading(const QString& text, QWidget* parent) {
   label->setFont(font);
   label->setContentsMargins(0, 8, 0, 0);
   return label;
-}
-
-QString problem_words(const std::vector<Problem>& problems) {
-  QStringList lines;
-  for (const Problem& problem : problems) {
-    lines << QString("%1: %2. %3")
-                 .arg(text_of(problem.place), text_of(problem.what), text_of(problem.mend));
-  }
-  return lines.join('\n');
 }
 
 Panel::Panel(Desk desk, const QString& question, Kind kind, Body body, std::vector<Question> asked,
@@ -234,11 +226,15 @@ void Panel::refresh_notice() {
     words = tr("NOT CURRENT: the case cannot be read.\n%1")
                 .arg(problem_words(desk_.document.read().error().problems));
     stale = true;
+  } else if (!readable) {
+    words = problem_words(desk_.document.read().error().problems);
   } else if (kind_ == Kind::result) {
     for (const Question question : asked_) {
       const HeldState& state = desk_.answers.state(question);
       if (state.error) {
-        words = problem_words(state.error->problems);
+        words = state.error->fault == Fault::outside_model && desk_.document.count("/injuries") == 0
+                    ? tr("No injury is given yet: enter it under Injury (Alt+3).")
+                    : problem_words(state.error->problems);
         break;
       }
       if (!state.stale) continue;

@@ -9,6 +9,7 @@
 #include "models/core/error.hpp"
 #include "ui/answers/answers.hpp"
 #include "ui/app/desk.hpp"
+#include "ui/panels/place_words.hpp"
 
 class QFrame;
 class QPushButton;
@@ -77,7 +78,5 @@ QString caution_words();
 QLabel* paragraph(const QString& text = {}, QWidget* parent = nullptr);
 // A small head between the parts of a panel.
 QLabel* heading(const QString& text, QWidget* parent = nullptr);
-// "PLACE: WHAT. MEND", a line each.
-QString problem_words(const std::vector<Problem>& problems);
 
 }  // namespace endplate::ui

@@ -454,6 +454,54 @@
         <source>%1 months ago</source>
         <translation>vor %1 Monaten</translation>
     </message>
+    <message>
+        <source>injury</source>
+        <translation>Verletzung</translation>
+    </message>
+    <message>
+        <source>later visit</source>
+        <translation>spätere Untersuchung</translation>
+    </message>
+    <message>
+        <source>operation</source>
+        <translation>Operation</translation>
+    </message>
+    <message>
+        <source>EMG study</source>
+        <translation>EMG-Messung</translation>
+    </message>
+    <message>
+        <source>incision</source>
+        <translation>Inzision</translation>
+    </message>
+    <message>
+        <source>muscle</source>
+        <translation>Muskel</translation>
+    </message>
+    <message>
+        <source>skin area</source>
+        <translation>Hautareal</translation>
+    </message>
+    <message>
+        <source>movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Tinel point</source>
+        <translation>Tinel-Punkt</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::AnswerRunner</name>
@@ -2173,6 +2221,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>What is shown was made at %1, from the case before: %2.</source>
         <translation>Das Gezeigte entstand um %1 aus dem Fall vor: %2.</translation>
+    </message>
+    <message>
+        <source>No injury is given yet: enter it under Injury (Alt+3).</source>
+        <translation>Noch ist keine Verletzung angegeben: unter Verletzung eingeben (Alt+3).</translation>
     </message>
 </context>
 <context>
