@@ -3,12 +3,15 @@
 #include <QDir>
 #include <QPixmap>
 #include <QTabWidget>
+#include <QTranslator>
 #include <catch2/catch.hpp>
 
+#include "models/core/caution.hpp"
 #include "tests/ui/desk_support.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/lecture/lecture_window.hpp"
 #include "ui/panels/panel.hpp"
 
 namespace endplate::ui {
@@ -56,6 +59,77 @@ TEST_CASE("pictures of every panel", "[.pictures]") {
       take_all(desk, folder, size);
     }
   }
+}
+
+TEST_CASE("pictures of what is not a finished case", "[.pictures]") {
+  DeskUnderTest desk;
+  const QString folder = QString(ENDPLATE_SCREENSHOTS "/unfinished-scale%1")
+                             .arg(qRound(desk.window().devicePixelRatioF()));
+  QDir().mkpath(folder);
+  const QSize size(1280, 800);
+  for (const QString& question : desk.window().questions()) {
+    desk.ask(question);
+    take(desk, folder, "new-" + question, size);
+  }
+  REQUIRE(desk.window().open_file(example("upper-trunk-injury")));
+  for (const char* question : {"decision", "injury", "transfer", "recovery", "operations"}) {
+    desk.ask(question);
+    take(desk, folder, QString("plexus-") + question, size);
+  }
+  desk.ask("decision");
+  desk.document().set("/limb/age_years", 40, "age");
+  take(desk, folder, "stale-decision", size);
+  desk.document().set("/injuries/1/nerve", "suprascapular nreve of", "nerve");
+  REQUIRE(desk.wait_idle());
+  take(desk, folder, "wrong-decision", size);
+  desk.ask("injury");
+  take(desk, folder, "wrong-injury", size);
+  REQUIRE(desk.window().open_file(example("birth-palsy")));
+  desk.ask("decision");
+  take(desk, folder, "birth-decision", size);
+  desk.ask("recovery");
+  take(desk, folder, "birth-recovery", size);
+}
+
+TEST_CASE("pictures of every step of the lecture", "[.pictures]") {
+  const auto lecture =
+      read_lecture(bytes_of(ENDPLATE_SOURCE_DIR "/datasets/lectures/nerves-of-the-upper-limb.json"),
+                   tables()->anatomy.tree());
+  REQUIRE(lecture);
+  LectureWindow window(*lecture, tables()->anatomy);
+  const int scale = qRound(window.devicePixelRatioF());
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1200)}) {
+    window.resize(size);
+    window.show();
+    const QString folder = QString("%1/lecture-%2x%3-scale%4")
+                               .arg(ENDPLATE_SCREENSHOTS)
+                               .arg(size.width())
+                               .arg(size.height())
+                               .arg(scale);
+    QDir().mkpath(folder);
+    for (std::size_t step = 0; step < lecture->steps.size(); ++step) {
+      window.show_step(static_cast<int>(step));
+      QApplication::processEvents();
+      CHECK(window.grab().save(QString("%1/step-%2.png").arg(folder).arg(step + 1)));
+    }
+  }
+}
+
+TEST_CASE("pictures in the other language", "[.pictures]") {
+  QTranslator german;
+  REQUIRE(german.load(ENDPLATE_GERMAN));
+  QCoreApplication::installTranslator(&german);
+  {
+    DeskUnderTest desk;
+    CHECK(desk.window().panel("decision")->question() != "What next, and by when?");
+    CHECK(caution_words() != QString::fromStdString(std::string(standing_caution())));
+    REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+    const QString folder = QString(ENDPLATE_SCREENSHOTS "/german-scale%1")
+                               .arg(qRound(desk.window().devicePixelRatioF()));
+    QDir().mkpath(folder);
+    take_all(desk, folder, QSize(1280, 800));
+  }
+  QCoreApplication::removeTranslator(&german);
 }
 
 }  // namespace

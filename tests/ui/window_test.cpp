@@ -9,8 +9,10 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QUrl>
 #include <catch2/catch.hpp>
@@ -19,6 +21,7 @@
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/help_dialog.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/document/case_file.hpp"
 #include "ui/document/recovery_store.hpp"
 #include "ui/panels/panel.hpp"
 
@@ -94,6 +97,30 @@ TEST_CASE("a case saved and opened again is the same bytes", "[window]") {
   const std::string bytes = bytes_of(path);
   REQUIRE(desk.window().open_file(path));
   CHECK(desk.document().text() == bytes);
+}
+
+TEST_CASE("a case that a desk had not saved is offered and opened as changed", "[window]") {
+  const QTemporaryDir folder;
+  REQUIRE(QDir().mkpath(folder.path() + "/recovery"));
+  const std::string bytes = bytes_of(example("high-median-injury"));
+  const nlohmann::json copy{{"path", "/no/such/file.json"},
+                            {"label", "lost"},
+                            {"at", "2026-09-30T10:00:00"},
+                            {"case", bytes}};
+  const QString file = folder.path() + "/recovery/one.copy";
+  REQUIRE(write_bytes(file, copy.dump()));
+  MainWindow window(tables(), kToday, folder.path());
+  window.show();
+  auto* yes = window.findChild<QPushButton*>("bar yes");
+  REQUIRE(yes->isVisible());
+  yes->click();
+  CHECK(window.desk().document.text() == bytes);
+  CHECK(window.desk().document.is_changed());
+  CHECK_FALSE(QFile::exists(file));
+  CHECK_FALSE(yes->isVisible());
+  // The copy of this desk takes its place.
+  CHECK(wait_until(
+      [&] { return !QDir(folder.path() + "/recovery").entryList({"*.copy"}).isEmpty(); }, 10'000));
 }
 
 TEST_CASE("every string is translated, with its place holders", "[window]") {

@@ -158,6 +158,8 @@ void MainWindow::add_bar() {
   bar_words_ = paragraph({}, bar_);
   bar_yes_ = new QPushButton(bar_);
   bar_no_ = new QPushButton(bar_);
+  bar_yes_->setObjectName("bar yes");
+  bar_no_->setObjectName("bar no");
   row->addWidget(bar_words_, 1);
   row->addWidget(bar_yes_);
   row->addWidget(bar_no_);

@@ -15,7 +15,6 @@
 #include <QUndoStack>
 #include <QUrl>
 
-#include "models/core/caution.hpp"
 #include "ui/app/help_dialog.hpp"
 #include "ui/app/lecture_room.hpp"
 #include "ui/app/main_window.hpp"
@@ -251,7 +250,7 @@ void MainWindow::show_tour() {
 void MainWindow::show_about() {
   QMessageBox::about(this, tr("About Endplate"),
                      tr("Endplate %1\n\n%2\n\nGPL-3.0-or-later. It is not a medical device.")
-                         .arg(ENDPLATE_VERSION, text_of(standing_caution())));
+                         .arg(ENDPLATE_VERSION, caution_words()));
 }
 
 }  // namespace endplate::ui

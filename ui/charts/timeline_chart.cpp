@@ -15,15 +15,24 @@ namespace endplate::ui {
 namespace {
 
 constexpr double kMonth_days = 365.25 / 12.0;
+constexpr double kLongest_days = 60.0 * kMonth_days;  // beyond it a bar ends in an arrow
 constexpr int kLabelShare = 3;  // of the width, at most one part in three for names
 
 void draw_interval(QPainter& painter, const Axis& axis, const Summary& days, double y,
                    const QColor& colour, bool diamond) {
   painter.setPen(QPen(colour, 2.0, Qt::SolidLine, Qt::FlatCap));
-  painter.drawLine(QPointF(axis.at(days.p05), y), QPointF(axis.at(days.p95), y));
+  const double last = axis.high();
+  const double right = axis.at(std::min(days.p95, last));
+  painter.drawLine(QPointF(axis.at(std::min(days.p05, last)), y), QPointF(right, y));
   for (const double end : {days.p05, days.p95}) {
+    if (end > last) continue;
     painter.drawLine(QPointF(axis.at(end), y - 3), QPointF(axis.at(end), y + 3));
   }
+  if (days.p95 > last) {
+    painter.drawLine(QPointF(right, y), QPointF(right - 5, y - 4));
+    painter.drawLine(QPointF(right, y), QPointF(right - 5, y + 4));
+  }
+  if (days.p50 > last) return;
   painter.setPen(Qt::NoPen);
   painter.setBrush(colour);
   const QPointF middle(axis.at(days.p50), y);
@@ -55,7 +64,7 @@ int TimelineChart::row_height() const {
 }
 
 int TimelineChart::head_height() const {
-  const int lines = 1 + static_cast<int>(marks_.size());
+  const int lines = 2 + static_cast<int>(marks_.size());
   return lines * (fontMetrics().height() + 2) + 8;
 }
 
@@ -67,7 +76,7 @@ double TimelineChart::last_day() const {
     }
   }
   for (const TimelineMark& mark : marks_) last = std::max(last, mark.days);
-  return last * 1.03;
+  return std::min(last * 1.03, kLongest_days);
 }
 
 QSize TimelineChart::sizeHint() const {
@@ -126,11 +135,15 @@ void TimelineChart::paintEvent(QPaintEvent*) {
     painter.setPen(QPen(colours.faint, 1));
     painter.drawLine(QPointF(at, top), QPointF(at, bottom));
     painter.setPen(colours.ink);
-    painter.drawText(QRectF(at - 30, bottom + 3, 60, metrics.height()), Qt::AlignHCenter,
-                     QString::number(month));
+    // Above as well: a long list is read from its top.
+    for (const double line : {bottom + 3.0, top - metrics.height() - 3.0}) {
+      painter.drawText(QRectF(at - 30, line, 60, metrics.height()), Qt::AlignHCenter,
+                       QString::number(month));
+    }
   }
-  painter.drawText(QRectF(4, bottom + 3, names - 24, metrics.height()), Qt::AlignRight,
-                   tr("months"));
+  for (const double line : {bottom + 3.0, top - metrics.height() - 3.0}) {
+    painter.drawText(QRectF(4, line, names - 24, metrics.height()), Qt::AlignRight, tr("months"));
+  }
   if (injury_) {
     painter.setPen(colours.absent);
     double free = 0.0;

@@ -54,7 +54,9 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   next_->setObjectName("next");
   next_->setAccessibleName(tr("Decision"));
   body()->addWidget(next_);
-  auto* grid = new QGridLayout;
+  facts_ = new QWidget(this);
+  auto* grid = new QGridLayout(facts_);
+  grid->setContentsMargins(0, 0, 0, 0);
   grid->setVerticalSpacing(8);
   grid->setHorizontalSpacing(12);
   grid->setColumnStretch(1, 1);
@@ -76,7 +78,7 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   add(tr("Lesion"), lesions_);
   add(tr("Course"), course_);
   add(tr("Practice"), practice_);
-  body()->addLayout(grid);
+  body()->addWidget(facts_);
 
   auto* row = new QHBoxLayout;
   dates_head_ = heading(tr("Dates from here on"), this);
@@ -111,7 +113,8 @@ void DecisionPanel::show_answers() {
   QStringList lines;
   if (check.answer != nullptr) {
     for (const casefile::Remark& remark : check.answer->worth_giving) {
-      lines << QString::fromUtf8("\u2022 %1: %2").arg(text_of(remark.place), text_of(remark.why));
+      lines
+          << QString::fromUtf8("\u2022 %1: %2").arg(place_words(remark.place), text_of(remark.why));
     }
   }
   unknown_->setText(lines.join('\n'));
@@ -136,8 +139,7 @@ DecisionPanel::Basis DecisionPanel::basis() const {
 void DecisionPanel::show_decision() {
   const Basis now = basis();
   const bool any = now.answer != nullptr;
-  for (QWidget* widget : std::initializer_list<QWidget*>{
-           by_, unless_, because_, lesions_, practice_, dates_head_, dates_, calendar_, course_}) {
+  for (QWidget* widget : std::initializer_list<QWidget*>{facts_, dates_head_, dates_, calendar_}) {
     widget->setVisible(any);
   }
   if (!any) {

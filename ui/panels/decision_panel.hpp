@@ -31,6 +31,7 @@ class DecisionPanel : public Panel {
   void save_calendar();
 
   QLabel* next_;
+  QWidget* facts_;
   QLabel* by_;
   QLabel* unless_;
   QLabel* because_;

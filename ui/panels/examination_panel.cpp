@@ -86,8 +86,6 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
   tabs->addTab(ranges_, tr("Movement"));
   studies_ = new StudyEditor(desk_, this);
   tabs->addTab(studies_, tr("EMG"));
-  problems_ = paragraph({}, this);
-  body()->addWidget(problems_);
 }
 
 void ExaminationPanel::add_visits() {
@@ -177,6 +175,8 @@ std::vector<FindingRow> ExaminationPanel::rows() const {
       touched[name] = area.state != examination::AreaState::intact;
     }
   }
+  // Without an injury nothing is known to be touched, and everything may matter.
+  const bool touches = deficit.answer != nullptr;
   std::map<std::string, bool> examined;
   const auto note = [&](const Json* of) {
     if (of == nullptr) return;
@@ -192,7 +192,8 @@ std::vector<FindingRow> ExaminationPanel::rows() const {
   std::vector<FindingRow> list;
   const auto add = [&](FindingKind kind, const std::string& name, const QString& shown,
                        const std::map<std::string, std::string>& found, bool always) {
-    if (!always && !all_->isChecked() && !touched[name] && !examined.contains(name)) return;
+    if (!always && !all_->isChecked() && touches && !touched[name] && !examined.contains(name))
+      return;
     const auto at = found.find(name);
     list.push_back({false, kind, name, shown, expected[name],
                     at == found.end() ? QString() : text_of(at->second)});
@@ -255,9 +256,6 @@ void ExaminationPanel::show_case() {
     }
   }
   show_visit();
-  const auto& read = desk_.document.read();
-  problems_->setText(read ? QString() : problem_words(read.error().problems));
-  problems_->setVisible(!problems_->text().isEmpty());
 }
 
 void ExaminationPanel::show_answers() {

@@ -46,7 +46,6 @@ class ExaminationPanel : public Panel {
   PlaceEditor* tinel_place_;
   RangeEditor* ranges_;
   StudyEditor* studies_;
-  QLabel* problems_;
 };
 
 }  // namespace endplate::ui

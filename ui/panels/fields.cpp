@@ -86,6 +86,7 @@ void TextField::commit() {
 
 DateField::DateField(CaseDocument& document, Key key, QWidget* parent)
     : TextField(document, std::move(key), tr("not known, YYYY-MM-DD"), parent) {
+  setMinimumWidth(176);
   setMaximumWidth(190);
 }
 

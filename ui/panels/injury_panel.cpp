@@ -168,7 +168,7 @@ void InjuryPanel::show_case() {
       for (const char* key : {"root", "trunk", "cord", "branch"}) {
         const QString value = desk_.document.text_at(at + "/at/" + key);
         if (value.isEmpty()) continue;
-        name = std::string_view(key) == "branch" ? value : opening(key) + ' ' + value;
+        name = std::string_view(key) == "branch" ? value : value + ' ' + key;
       }
       const QString date = desk_.document.text_at(at + "/date");
       list_->addItem(tr("%1. %2, %3")
@@ -179,8 +179,7 @@ void InjuryPanel::show_case() {
     list_->setCurrentRow(row);
   }
   show_injury(row);
-  const auto& read = desk_.document.read();
-  problems_->setText(read ? QString() : problem_words(read.error().problems));
+  problems_->clear();
 }
 
 void InjuryPanel::show_answers() {

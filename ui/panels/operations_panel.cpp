@@ -48,8 +48,6 @@ OperationsPanel::OperationsPanel(Desk desk, QWidget* parent)
   body()->addWidget(heading(tr("Variants known of this limb"), this));
   body()->addWidget(
       new NameList(desk_, "/variants", tr("variants"), names(tables, {TermKind::variant}), this));
-  problems_ = paragraph({}, this);
-  body()->addWidget(problems_);
   body()->addStretch(1);
 }
 
@@ -160,8 +158,6 @@ void OperationsPanel::show_step() {
 void OperationsPanel::show_case() {
   operations_->refresh();
   steps_->refresh();
-  const auto& read = desk_.document.read();
-  problems_->setText(read ? QString() : problem_words(read.error().problems));
 }
 
 }  // namespace endplate::ui

@@ -40,7 +40,6 @@ class OperationsPanel : public Panel {
   NumberField* cables_;
   TermField* donor_;
   ChoiceField* layer_;
-  QLabel* problems_;
 };
 
 }  // namespace endplate::ui

@@ -1,5 +1,6 @@
 #include "ui/panels/panel.hpp"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QFrame>
 #include <QHBoxLayout>
@@ -8,6 +9,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <string>
 
 #include "models/core/caution.hpp"
 #include "ui/answers/answer_runner.hpp"
@@ -15,6 +17,7 @@
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/panels/place_words.hpp"
 #include "ui/panels/time_words.hpp"
 
 namespace endplate::ui {
@@ -41,6 +44,20 @@ class Veil : public QWidget {
   }
 };
 
+namespace {
+
+// For the files of translations: the words of models/core/caution.cpp, which a test holds it to.
+[[maybe_unused]] constexpr auto kCaution = QT_TRANSLATE_NOOP(
+    "endplate::ui",
+    "A computed estimate for a typical limb, to inform and not to replace surgical judgement, "
+    "local protocols and licensed practice. Check it against the patient.");
+
+}  // namespace
+
+QString caution_words() {
+  return QCoreApplication::translate("endplate::ui", std::string(standing_caution()).c_str());
+}
+
 QLabel* paragraph(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
   label->setWordWrap(true);
@@ -57,15 +74,6 @@ QLabel* heading(const QString& text, QWidget* parent) {
   label->setFont(font);
   label->setContentsMargins(0, 8, 0, 0);
   return label;
-}
-
-QString problem_words(const std::vector<Problem>& problems) {
-  QStringList lines;
-  for (const Problem& problem : problems) {
-    lines << QString("%1: %2. %3")
-                 .arg(text_of(problem.place), text_of(problem.what), text_of(problem.mend));
-  }
-  return lines.join('\n');
 }
 
 Panel::Panel(Desk desk, const QString& question, Kind kind, Body body, std::vector<Question> asked,
@@ -128,7 +136,7 @@ Panel::Panel(Desk desk, const QString& question, Kind kind, Body body, std::vect
   }
   if (kind_ == Kind::result) {
     veil_ = new Veil(content);
-    auto* caution = paragraph(text_of(standing_caution()), this);
+    auto* caution = paragraph(caution_words(), this);
     caution->setObjectName("caution");
     QFont small = caution->font();
     small.setPointSizeF(small.pointSizeF() * 0.9);
@@ -218,11 +226,15 @@ void Panel::refresh_notice() {
     words = tr("NOT CURRENT: the case cannot be read.\n%1")
                 .arg(problem_words(desk_.document.read().error().problems));
     stale = true;
+  } else if (!readable) {
+    words = problem_words(desk_.document.read().error().problems);
   } else if (kind_ == Kind::result) {
     for (const Question question : asked_) {
       const HeldState& state = desk_.answers.state(question);
       if (state.error) {
-        words = problem_words(state.error->problems);
+        words = state.error->fault == Fault::outside_model && desk_.document.count("/injuries") == 0
+                    ? tr("No injury is given yet: enter it under Injury (Alt+3).")
+                    : problem_words(state.error->problems);
         break;
       }
       if (!state.stale) continue;

@@ -9,6 +9,7 @@
 #include "models/core/error.hpp"
 #include "ui/answers/answers.hpp"
 #include "ui/app/desk.hpp"
+#include "ui/panels/place_words.hpp"
 
 class QFrame;
 class QPushButton;
@@ -38,6 +39,10 @@ class Panel : public QWidget {
   QString notice_text() const;  // of the bar above the body; empty while it is hidden
 
  Q_SIGNALS:
+  // A nerve transfer whose way is wanted on the limb: cut so far along donor and recipient, mm from
+  // their origins. Empty names: none.
+  void transfer_shown(const QString& donor, double donor_cut_mm, const QString& recipient,
+                      double recipient_cut_mm);
   // A row of a table whose published figures are wanted.
   void evidence_wanted(const QString& row);
   // Another question, by its name in the window.
@@ -71,11 +76,11 @@ class Panel : public QWidget {
   Veil* veil_ = nullptr;
 };
 
+// The standing caution in the language of the screen.
+QString caution_words();
 // Words that wrap and can be copied.
 QLabel* paragraph(const QString& text = {}, QWidget* parent = nullptr);
 // A small head between the parts of a panel.
 QLabel* heading(const QString& text, QWidget* parent = nullptr);
-// "PLACE: WHAT. MEND", a line each.
-QString problem_words(const std::vector<Problem>& problems);
 
 }  // namespace endplate::ui

@@ -83,6 +83,16 @@ PlaceEditor::PlaceEditor(Desk desk, const std::string& pointer, bool plexus, QWi
     pages_->addWidget(row_of({trunk_}));
     pages_->addWidget(row_of({cord_}));
   }
+  const auto fit = [this](int shown) {
+    for (int i = 0; i < pages_->count(); ++i) {
+      pages_->widget(i)->setSizePolicy(QSizePolicy::Preferred,
+                                       i == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    }
+    pages_->adjustSize();
+    updateGeometry();
+  };
+  connect(pages_, &QStackedWidget::currentChanged, this, fit);
+  fit(0);
   connect(way_, &QComboBox::activated, this, &PlaceEditor::choose);
   connect(&document, &CaseDocument::changed, this, &PlaceEditor::refresh);
   refresh();

@@ -1,6 +1,7 @@
 #include "ui/panels/time_words.hpp"
 
 #include <QCoreApplication>
+#include <cmath>
 
 #include "models/casefile/words.hpp"
 #include "models/recovery/decision.hpp"
@@ -31,11 +32,22 @@ QString span_words(double days) {
   return tr("%1 months").arg(QString::number(days / kMonth_days, 'f', 0));
 }
 
+// Whole phrases, since a language may bend the word for the unit.
 QString age_words(casefile::Date date, casefile::Date today) {
   const double days = recovery::days_between(date, today);
+  const double span = std::abs(days);
+  const bool ahead = days < 0.0;
   if (days == 0.0) return tr("today");
-  if (days < 0.0) return tr("in %1").arg(span_words(-days));
-  return tr("%1 ago").arg(span_words(days));
+  if (span < 31.0) {
+    const int whole = static_cast<int>(span + 0.5);
+    if (whole == 1) return ahead ? tr("tomorrow") : tr("yesterday");
+    return (ahead ? tr("in %1 days") : tr("%1 days ago")).arg(whole);
+  }
+  if (span < 183.0) {
+    return (ahead ? tr("in %1 weeks") : tr("%1 weeks ago")).arg(static_cast<int>(span / 7.0 + 0.5));
+  }
+  return (ahead ? tr("in %1 months") : tr("%1 months ago"))
+      .arg(QString::number(span / kMonth_days, 'f', 0));
 }
 
 QString months_words(const Summary& days) {

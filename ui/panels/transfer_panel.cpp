@@ -193,7 +193,23 @@ void TransferPanel::show_candidates() {
   show_detail();
 }
 
+// On the limb, where both ends are cut at a place of their own.
+void TransferPanel::show_way() {
+  const int row = candidates_->chosen();
+  if (row >= 0 && static_cast<std::size_t>(row) < shown_.size()) {
+    const auto& joined = shown_[static_cast<std::size_t>(row)]->joined;
+    if (joined && joined->reach.donor_cut && joined->reach.recipient_cut) {
+      Q_EMIT transfer_shown(text_of(joined->donor), joined->reach.donor_cut->from_origin_mm.p50,
+                            text_of(joined->recipient),
+                            joined->reach.recipient_cut->from_origin_mm.p50);
+      return;
+    }
+  }
+  Q_EMIT transfer_shown({}, 0.0, {}, 0.0);
+}
+
 void TransferPanel::show_detail() {
+  show_way();
   const int row = candidates_->chosen();
   if (row < 0 || static_cast<std::size_t>(row) >= shown_.size()) {
     detail_->clear();

@@ -27,6 +27,7 @@ class TransferPanel : public Panel {
   void show_together();
   void show_rejected();
   void show_detail();
+  void show_way();
 
   QCheckBox* unpublished_;
   QTabWidget* tabs_;

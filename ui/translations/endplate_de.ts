@@ -263,6 +263,30 @@
         <source>partial</source>
         <translation>teilweise</translation>
     </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>wenige</translation>
+    </message>
+    <message>
+        <source>reduced</source>
+        <translation>vermindert</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>contracts</source>
+        <translation>kontrahiert</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>stumm</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui</name>
@@ -379,14 +403,6 @@
         <translation>heute</translation>
     </message>
     <message>
-        <source>in %1</source>
-        <translation>in %1</translation>
-    </message>
-    <message>
-        <source>%1 ago</source>
-        <translation>vor %1</translation>
-    </message>
-    <message>
         <source>under 5 %</source>
         <translation>unter 5 %</translation>
     </message>
@@ -401,6 +417,90 @@
     <message>
         <source>%1 after the injury</source>
         <translation>%1 nach der Verletzung</translation>
+    </message>
+    <message>
+        <source>A computed estimate for a typical limb, to inform and not to replace surgical judgement, local protocols and licensed practice. Check it against the patient.</source>
+        <translation>Eine berechnete Schätzung für eine typische Extremität; sie unterrichtet und ersetzt weder chirurgisches Urteil noch örtliche Vorgaben noch die Ausübung des Berufs. Am Patienten prüfen.</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>morgen</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>gestern</translation>
+    </message>
+    <message>
+        <source>in %1 days</source>
+        <translation>in %1 Tagen</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>vor %1 Tagen</translation>
+    </message>
+    <message>
+        <source>in %1 weeks</source>
+        <translation>in %1 Wochen</translation>
+    </message>
+    <message>
+        <source>%1 weeks ago</source>
+        <translation>vor %1 Wochen</translation>
+    </message>
+    <message>
+        <source>in %1 months</source>
+        <translation>in %1 Monaten</translation>
+    </message>
+    <message>
+        <source>%1 months ago</source>
+        <translation>vor %1 Monaten</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>Verletzung</translation>
+    </message>
+    <message>
+        <source>later visit</source>
+        <translation>spätere Untersuchung</translation>
+    </message>
+    <message>
+        <source>operation</source>
+        <translation>Operation</translation>
+    </message>
+    <message>
+        <source>EMG study</source>
+        <translation>EMG-Messung</translation>
+    </message>
+    <message>
+        <source>incision</source>
+        <translation>Inzision</translation>
+    </message>
+    <message>
+        <source>muscle</source>
+        <translation>Muskel</translation>
+    </message>
+    <message>
+        <source>skin area</source>
+        <translation>Hautareal</translation>
+    </message>
+    <message>
+        <source>movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Tinel point</source>
+        <translation>Tinel-Punkt</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
     </message>
 </context>
 <context>
@@ -1085,6 +1185,14 @@
     <message>
         <source>Tinel sign</source>
         <translation>Tinel-Zeichen</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>EMG</source>
+        <translation>EMG</translation>
     </message>
 </context>
 <context>
@@ -2114,6 +2222,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <source>What is shown was made at %1, from the case before: %2.</source>
         <translation>Das Gezeigte entstand um %1 aus dem Fall vor: %2.</translation>
     </message>
+    <message>
+        <source>No injury is given yet: enter it under Injury (Alt+3).</source>
+        <translation>Noch ist keine Verletzung angegeben: unter Verletzung eingeben (Alt+3).</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::PatientPanel</name>
@@ -2532,6 +2644,49 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     </message>
 </context>
 <context>
+    <name>endplate::ui::RangeEditor</name>
+    <message>
+        <source>movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: active %2, passive %3</source>
+        <translation>%1: aktiv %2, passiv %3</translation>
+    </message>
+    <message>
+        <source>movement not named</source>
+        <translation>Bewegung nicht genannt</translation>
+    </message>
+    <message>
+        <source>active range</source>
+        <translation>aktiver Umfang</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>passive range</source>
+        <translation>passiver Umfang</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Active, degrees</source>
+        <translation>Aktiv, Grad</translation>
+    </message>
+    <message>
+        <source>Passive, degrees</source>
+        <translation>Passiv, Grad</translation>
+    </message>
+</context>
+<context>
     <name>endplate::ui::RecoveryPanel</name>
     <message>
         <source>skin: </source>
@@ -2829,6 +2984,85 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>The same case, seed, number of samples and day give the same figures. Case files always hold millimetres.</source>
         <translation>Derselbe Fall, Startwert, Umfang und Tag ergeben dieselben Zahlen. Falldateien enthalten immer Millimeter.</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::StudyEditor</name>
+    <message>
+        <source>Of all visits, each with its own date. A study is of one muscle or of one nerve.</source>
+        <translation>Aus allen Untersuchungen, jede mit eigenem Datum. Eine Messung gilt einem Muskel oder einem Nerv.</translation>
+    </message>
+    <message>
+        <source>study</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>fibrillation</source>
+        <translation>Fibrillation</translation>
+    </message>
+    <message>
+        <source>nothing given yet</source>
+        <translation>noch nichts angegeben</translation>
+    </message>
+    <message>
+        <source>date of the study</source>
+        <translation>Tag der Messung</translation>
+    </message>
+    <message>
+        <source>muscle of the study</source>
+        <translation>Muskel der Messung</translation>
+    </message>
+    <message>
+        <source>nerve of the study</source>
+        <translation>Nerv der Messung</translation>
+    </message>
+    <message>
+        <source>motor units</source>
+        <translation>motorische Einheiten</translation>
+    </message>
+    <message>
+        <source>sensory nerve action potential</source>
+        <translation>sensibles Nervenaktionspotential</translation>
+    </message>
+    <message>
+        <source>compound muscle action potential</source>
+        <translation>Muskelsummenpotential</translation>
+    </message>
+    <message>
+        <source>on stimulation</source>
+        <translation>bei Stimulation</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Muscle</source>
+        <translation>Muskel</translation>
+    </message>
+    <message>
+        <source>or nerve</source>
+        <translation>oder Nerv</translation>
+    </message>
+    <message>
+        <source>Fibrillation</source>
+        <translation>Fibrillation</translation>
+    </message>
+    <message>
+        <source>Motor units</source>
+        <translation>Motorische Einheiten</translation>
+    </message>
+    <message>
+        <source>Sensory potential</source>
+        <translation>Sensibles Potential</translation>
+    </message>
+    <message>
+        <source>Motor potential</source>
+        <translation>Motorisches Potential</translation>
+    </message>
+    <message>
+        <source>On stimulation</source>
+        <translation>Bei Stimulation</translation>
     </message>
 </context>
 <context>
