@@ -11,7 +11,6 @@
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/document/case_document.hpp"
-#include "ui/lecture/lecture_window.hpp"
 #include "ui/panels/panel.hpp"
 
 namespace endplate::ui {
@@ -89,30 +88,6 @@ TEST_CASE("pictures of what is not a finished case", "[.pictures]") {
   take(desk, folder, "birth-decision", size);
   desk.ask("recovery");
   take(desk, folder, "birth-recovery", size);
-}
-
-TEST_CASE("pictures of every step of the lecture", "[.pictures]") {
-  const auto lecture =
-      read_lecture(bytes_of(ENDPLATE_SOURCE_DIR "/datasets/lectures/nerves-of-the-upper-limb.json"),
-                   tables()->anatomy.tree());
-  REQUIRE(lecture);
-  LectureWindow window(*lecture, tables()->anatomy);
-  const int scale = qRound(window.devicePixelRatioF());
-  for (const QSize size : {QSize(1280, 800), QSize(1920, 1200)}) {
-    window.resize(size);
-    window.show();
-    const QString folder = QString("%1/lecture-%2x%3-scale%4")
-                               .arg(ENDPLATE_SCREENSHOTS)
-                               .arg(size.width())
-                               .arg(size.height())
-                               .arg(scale);
-    QDir().mkpath(folder);
-    for (std::size_t step = 0; step < lecture->steps.size(); ++step) {
-      window.show_step(static_cast<int>(step));
-      QApplication::processEvents();
-      CHECK(window.grab().save(QString("%1/step-%2.png").arg(folder).arg(step + 1)));
-    }
-  }
 }
 
 TEST_CASE("pictures in the other language", "[.pictures]") {

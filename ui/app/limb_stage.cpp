@@ -10,6 +10,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <QtConcurrentRun>
+#include <algorithm>
 #include <cmath>
 
 #include "models/examination/case_injuries.hpp"
@@ -302,7 +303,7 @@ void LimbStage::move_injury(int mark, const QString& nerve, double arc_mm) {
 void LimbStage::refresh_cut() {
   const auto& held = desk_.answers.incision();
   if (question_ != "incision" || !held.answer) {
-    view_->set_routes({});
+    view_->set_routes(question_ == "transfer" ? ways_ : std::vector<Route>());
     return;
   }
   view_->set_pose(limb::pose_from(held.answer->pose_deg));
@@ -376,6 +377,26 @@ void LimbStage::note_measure(const Measurement& measurement) {
     words.push_back(measurement.over_skin_absent);
   }
   card_->say(words.join(", ") + tr(" (this limb, as drawn)"));
+}
+
+// A cut in the parent (negative) has no place on the branch itself: it is drawn from its origin.
+void LimbStage::show_transfer(const QString& donor, double donor_cut_mm, const QString& recipient,
+                              double recipient_cut_mm) {
+  ways_.clear();
+  if (view_ == nullptr) return;
+  const auto scene = view_->scene();
+  const auto length = [&](const QString& nerve) {
+    const auto at = scene ? scene->shape->find_nerve(plain(nerve)) : std::nullopt;
+    return at ? std::optional(scene->shape->nerves[*at].length_mm) : std::nullopt;
+  };
+  if (const auto mm = length(donor)) {
+    ways_.push_back({tr("donor"), {}, {{donor, 0.0, std::clamp(donor_cut_mm, 0.0, *mm)}}, {}});
+  }
+  if (const auto mm = length(recipient)) {
+    ways_.push_back(
+        {tr("recipient"), {}, {{recipient, std::clamp(recipient_cut_mm, 0.0, *mm), *mm}}, {}});
+  }
+  refresh_cut();
 }
 
 void LimbStage::point_out(const QStringList& names) {

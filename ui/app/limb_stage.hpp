@@ -35,6 +35,9 @@ class LimbStage : public QWidget {
 
   /// The question on the right, by its name in the window: what is laid over the limb.
   void show_question(const QString& name);
+  /// The way of a nerve transfer; see Panel::transfer_shown.
+  void show_transfer(const QString& donor, double donor_cut_mm, const QString& recipient,
+                     double recipient_cut_mm);
   /// Names that stand out, here and in the card below.
   void point_out(const QStringList& names);
   /// Lends the picture to a lecture; take_back() brings it and the case's state back.
@@ -83,6 +86,7 @@ class LimbStage : public QWidget {
   PickCard* card_ = nullptr;
   std::optional<std::string> key_;  // of the limb that is shown or being made
   std::string question_;            // in front
+  std::vector<Route> ways_;         // of the transfer that is chosen
   int wanted_ = 0;                  // the build that counts
   int marks_wanted_ = 0;
 };

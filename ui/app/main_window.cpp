@@ -129,6 +129,7 @@ void MainWindow::add_panel(const QString& name, const QString& shown, Panel* pan
     item->setToolTip(panel->question());
   }
   connect(panel, &Panel::panel_wanted, this, &MainWindow::show_question);
+  connect(panel, &Panel::transfer_shown, stage_, &LimbStage::show_transfer);
   connect(panel, &Panel::evidence_wanted, this, [this](const QString& row) {
     show_question("evidence");
     static_cast<EvidencePanel*>(this->panel("evidence"))->ask_row(row);

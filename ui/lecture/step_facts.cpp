@@ -128,7 +128,8 @@ QStringList step_foreground(const LectureStep& step, const anatomy::Anatomy& ana
   QStringList names;
   QStringList nerves = step.nerves;
   if (!step.nerve.isEmpty()) nerves.push_front(step.nerve);
-  // The trunks alone, where a step is about several: with all their branches nothing would stand out.
+  // The trunks alone, where a step is about several: with all their branches nothing would stand
+  // out.
   if (step.kind == StepKind::text) return nerves;
   for (const QString& name : nerves) {
     const auto nerve = anatomy.tree().find(name.toStdString());
