@@ -96,6 +96,7 @@ void LimbView::paintGL() {
     gl->glClear(GL_COLOR_BUFFER_BIT);
     return;
   }
+  p.begin_next_pose();
   p.stage.set_size(physical(*this));
   p.stage.paint(defaultFramebufferObject());
   p.gl_errors += errors_of(gl);

@@ -24,6 +24,8 @@ struct LimbView::Parts {
 
   // Posing.
   void ask_pose(const limb::Pose& pose);
+  void begin_pose(const limb::Pose& pose);
+  void begin_next_pose();
   void ask_settle();
   bool wants_muscles() const;
   struct Delivered {
@@ -97,6 +99,10 @@ struct LimbView::Parts {
   std::mutex delivered_mutex;
   std::optional<Delivered> delivered;
   std::atomic<quint64> request = 0;  // the latest
+  // One pose a picture: more would take the cores from the drawing. The next one begins as the
+  // picture of the last is drawn.
+  bool pose_under_way = false;
+  std::optional<limb::Pose> next_pose;
   QTimer settle_soon;
   QTimer stand_still_soon;
 

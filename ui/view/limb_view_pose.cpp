@@ -43,13 +43,24 @@ void LimbView::Parts::move() {
 
 void LimbView::Parts::ask_pose(const limb::Pose& wanted) {
   pose = wanted;
-  const quint64 number = ++request;
   settling.forget();
+  settle_soon.start();
+  next_pose = wanted;
+  if (!pose_under_way) begin_next_pose();
+}
+
+void LimbView::Parts::begin_next_pose() {
+  pose_under_way = false;
+  if (next_pose) begin_pose(*std::exchange(next_pose, std::nullopt));
+}
+
+void LimbView::Parts::begin_pose(const limb::Pose& wanted) {
+  pose_under_way = true;
+  const quint64 number = ++request;
   posing.ask([this, number, wanted, of = limb, like = meshes, muscles = wants_muscles()] {
     auto made = std::make_shared<SceneMeshes>(mesh_scene(of->in_pose(wanted, muscles), like.get()));
     deliver({std::move(made), wanted, number, wanted.is_neutral()});
   });
-  settle_soon.start();
 }
 
 bool LimbView::Parts::wants_muscles() const {
@@ -57,6 +68,7 @@ bool LimbView::Parts::wants_muscles() const {
 }
 
 void LimbView::Parts::ask_settle() {
+  if (next_pose) begin_next_pose();  // nothing is drawn while the view is hidden
   if (!limb || pose.is_neutral()) return;
   settling.ask(
       [this, number = request.load(), wanted = pose, of = limb, muscles = wants_muscles()] {
@@ -107,6 +119,7 @@ void LimbView::Parts::take_delivered() {
   move();
   if (!fitted) fit();
   remark();
+  if (!view.isVisible()) begin_next_pose();
   Q_EMIT view.pose_shown(what->held);
 }
 

@@ -154,15 +154,14 @@ class Sheet {
     }
     for (const PlacedLabel& each : placed) {
       const OverlayLabel& label = o_.labels[each.wish];
-      painter_.setPen(Qt::NoPen);
-      painter_.setBrush(veil());
-      painter_.drawRoundedRect(each.box, 3.0, 3.0);
-      painter_.setBrush(label.colour);
+      painter_.fillRect(each.box, veil());
       // A stroke of the nerve's colour on the side of its line.
       const bool on_left = each.from.x() > each.box.center().x() + 1.0;
-      painter_.drawRect(QRectF(on_left ? each.box.right() - 3.0 : each.box.left(), each.box.top(),
-                               3.0, each.box.height()));
-      painter_.drawEllipse(wishes[each.wish].anchor, 2.0, 2.0);
+      painter_.fillRect(QRectF(on_left ? each.box.right() - 3.0 : each.box.left(), each.box.top(),
+                               3.0, each.box.height()),
+                        label.colour);
+      painter_.fillRect(QRectF(wishes[each.wish].anchor - QPointF(2.0, 2.0), QSizeF(4.0, 4.0)),
+                        label.colour);
       painter_.setFont(label.bold ? bold : plain);
       painter_.setPen(o_.palette.text);
       const QRectF text = each.box.adjusted(on_left ? kPad_px : kPad_px + 4.0, 1.0,

@@ -25,7 +25,7 @@ constexpr double kGhost_mm = 0.8;  // of the nerve's own radius
 // a millimetre, and triangles smaller than that cost a software renderer most of its time.
 constexpr std::size_t kEvery = 2;  // of the places of a line
 constexpr std::size_t kGhostEvery = 4;
-constexpr int kSides = 7;
+constexpr int kSides = 6;
 constexpr int kSmallSides = 4;
 constexpr int kGhostSides = 3;
 
@@ -119,8 +119,8 @@ SceneMeshes mesh_scene(limb::LimbScene scene, const SceneMeshes* like) {
     const limb::NerveRank rank = shape.nerves[at.nerve].rank;
     if (rank == limb::NerveRank::chest) continue;
     add_dot(batch(Batch::branch_points), scene.place_mm(at),
-            is_small(rank) ? kSmallBranchPoint_mm : kBranchPoint_mm,
-            is_small(rank) ? Dot::diamond : Dot::small_ball, static_cast<std::uint32_t>(i));
+            is_small(rank) ? kSmallBranchPoint_mm : kBranchPoint_mm, Dot::diamond,
+            static_cast<std::uint32_t>(i));
   }
   for (std::size_t i = 0; i < shape.entries.size(); ++i) {
     add_dot(batch(Batch::motor_entries), scene.place_mm(shape.entries[i].at), kMotorEntry_mm,

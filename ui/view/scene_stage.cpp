@@ -7,6 +7,7 @@
 #include <vtkGenericOpenGLRenderWindow.h>
 #include <vtkLight.h>
 #include <vtkNew.h>
+#include <vtkOpenGLFramebufferObject.h>
 #include <vtkOpenGLState.h>
 #include <vtkPlane.h>
 #include <vtkRenderer.h>
@@ -192,6 +193,9 @@ bool SceneStage::initialise() {
   d.window->SetReadyForRendering(false);
   d.window->SetOwnContext(0);
   d.window->SetFrameBlitModeToNoBlit();
+  // Or each picture's colours and depths would be copied once more, all over, to a framebuffer that
+  // nobody looks at: paint() takes what it needs from the one that is drawn in.
+  d.window->SwapBuffersOff();
   d.window->SetMultiSamples(p.samples);
   d.make_current->SetClientData(&p);
   d.make_current->SetCallback([](vtkObject*, unsigned long, void* parts, void*) {
@@ -319,9 +323,13 @@ void SceneStage::paint(unsigned framebuffer) {
   const QRect drawn = p.drawn();
   if (!drawn.isEmpty()) {
     const int bottom = p.pixels.height() - drawn.y() - drawn.height();
-    d.window->BlitDisplayFramebuffer(0, drawn.x(), bottom, drawn.width(), drawn.height(), drawn.x(),
-                                     bottom, drawn.width(), drawn.height(), GL_COLOR_BUFFER_BIT,
-                                     GL_NEAREST);
+    vtkOpenGLFramebufferObject* from = d.window->GetRenderFramebuffer();
+    from->Bind(GL_READ_FRAMEBUFFER);
+    from->ActivateReadBuffer(0);
+    const int right = drawn.x() + drawn.width();
+    const int top = bottom + drawn.height();
+    gl->glBlitFramebuffer(drawn.x(), bottom, right, top, drawn.x(), bottom, right, top,
+                          GL_COLOR_BUFFER_BIT, GL_NEAREST);
   }
   state->Pop();
 }
