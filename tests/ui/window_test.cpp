@@ -70,6 +70,24 @@ TEST_CASE("a case that is dropped on the window is opened", "[window]") {
   CHECK(desk.document().text() == bytes_of(example("high-median-injury")));
 }
 
+TEST_CASE("what was entered for one patient is not asked of the next", "[window]") {
+  DeskUnderTest desk;
+  const auto measures = [&] {
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QStringList names;
+    for (const QLineEdit* line : desk.ask("patient").findChildren<QLineEdit*>()) {
+      if (line->objectName().startsWith("/limb/measured/")) names << line->text();
+    }
+    return names;
+  };
+  REQUIRE(desk.window().open_file(example("radial-nerve-found-by-ultrasound")));
+  const QStringList first = measures();
+  REQUIRE_FALSE(first.isEmpty());
+  CHECK_FALSE(first.contains(QString()));
+  REQUIRE(desk.window().open_file(example("high-median-injury")));
+  CHECK(measures().isEmpty());
+}
+
 TEST_CASE("a file that is no case leaves the case that is open", "[window]") {
   DeskUnderTest desk;
   REQUIRE(desk.window().open_file(example("high-median-injury")));

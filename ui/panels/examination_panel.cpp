@@ -54,6 +54,8 @@ QString expected_words(examination::AreaState state) {
 
 ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
     : Panel(desk, tr("What was found?"), Kind::entry, Body::fills, {Question::deficit}, parent) {
+  connect(&desk_.document, &CaseDocument::another_opened, this,
+          [this] { visit_ = "/examination"; });
   add_visits();
   auto* keys = paragraph(
       tr("Keys: muscle 0 to 5, then + or - for 4+ and 4-; area N normal, R reduced, A absent, "

@@ -46,6 +46,14 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
     : Panel(desk, tr("Where may a knife, portal or needle go?"), Kind::result, Body::fills,
             {Question::incision}, parent) {
   add_choice();
+  connect(&desk_.document, &CaseDocument::another_opened, this, [this] {
+    from_->setCurrentIndex(by_name);
+    pages_->setCurrentIndex(by_name);
+    approach_->setCurrentIndex(-1);
+    approach_->clearEditText();
+    marks_->clear();
+    depth_->clear();
+  });
   where_ = paragraph({}, this);
   body()->addWidget(where_);
   tabs_ = new QTabWidget(this);

@@ -37,6 +37,14 @@ PatientPanel::PatientPanel(Desk desk, QWidget* parent)
   sizes_->set_whole(true);
   body()->addWidget(sizes_);
   body()->addStretch(1);
+  // Measures that were added for one patient are no question to the next.
+  connect(&desk_.document, &CaseDocument::another_opened, this, [this] {
+    shown_.clear();
+    while (QLayoutItem* item = measure_rows_->takeAt(0)) {
+      item->widget()->deleteLater();
+      delete item;
+    }
+  });
 }
 
 void PatientPanel::add_person() {

@@ -163,6 +163,23 @@ void RowTable::set_whole(bool whole) {
   lay_out();
 }
 
+// Only words that wrap make a row higher; most cells hold a line and are soon told.
+int RowTable::height_of(int row) const {
+  constexpr int kMargins = 2 * (kBeside + 4);
+  constexpr int kTall = 10'000;
+  const QFontMetrics metrics = fontMetrics();
+  int height = metrics.height();
+  for (int column = 0; column < model()->columnCount(); ++column) {
+    if (!model_->columns()[static_cast<std::size_t>(column)].stretch) continue;
+    const QString text = model()->index(row, column).data().toString();
+    const int room = columnWidth(column) - kMargins;
+    if (!text.contains('\n') && metrics.horizontalAdvance(text) <= room) continue;
+    height = std::max(
+        height, metrics.boundingRect(QRect(0, 0, room, kTall), Qt::TextWordWrap, text).height());
+  }
+  return height + 2 * kAbove;
+}
+
 int RowTable::least_width(int column) const {
   const Column& of = model_->columns()[static_cast<std::size_t>(column)];
   return std::max(of.least,
@@ -171,7 +188,8 @@ int RowTable::least_width(int column) const {
 
 // Columns as wide as what they hold, the others share what is left; rows as high as their words.
 void RowTable::lay_out() {
-  if (laying_out_ || model_->columns().empty()) return;
+  // One that is not seen is laid out when it is.
+  if (laying_out_ || model_->columns().empty() || !isVisible()) return;
   laying_out_ = true;
   // Without the room that a sign of sorting takes: it comes over the end of a title.
   const QFontMetrics header = horizontalHeader()->fontMetrics();
@@ -196,7 +214,7 @@ void RowTable::lay_out() {
     const int least = least_width(column);
     setColumnWidth(column, std::max(left * least / shares, least));
   }
-  resizeRowsToContents();
+  for (int row = 0; row < model()->rowCount(); ++row) setRowHeight(row, height_of(row));
   if (whole_) {
     int height = horizontalHeader()->sizeHint().height() + 2 * frameWidth();
     for (int row = 0; row < model_->rowCount(); ++row) height += rowHeight(row);
@@ -210,6 +228,11 @@ void RowTable::lay_out() {
 
 void RowTable::resizeEvent(QResizeEvent* event) {
   QTableView::resizeEvent(event);
+  lay_out();
+}
+
+void RowTable::showEvent(QShowEvent* event) {
+  QTableView::showEvent(event);
   lay_out();
 }
 

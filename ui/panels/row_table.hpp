@@ -80,11 +80,13 @@ class RowTable : public QTableView {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
   void contextMenuEvent(QContextMenuEvent* event) override;
 
  private:
   void lay_out();
+  int height_of(int row) const;
   int least_width(int column) const;
 
   RowModel* model_;
