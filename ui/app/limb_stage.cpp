@@ -81,8 +81,7 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
     column->addWidget(view_, 1);
   } else {
     absent_ = new QLabel(
-        tr("No picture: this screen has no OpenGL (%1). Everything else works; for a drawing, save "
-           "a report.")
+        tr("No picture: this screen has no OpenGL (%1). Everything else works.")
             .arg(why),
         this);
     absent_->setWordWrap(true);

@@ -1367,6 +1367,14 @@ Wählen Sie eine Möglichkeit, um zu sehen, was sie braucht, bringt und kostet.<
 <context>
     <name>endplate::ui::IncisionPanel</name>
     <message>
+        <source>Drawn on the limb</source>
+        <translation>Am Arm gezeichnet</translation>
+    </message>
+    <message>
+        <source>Choose 'Draw incision' above the limb and click along the skin.</source>
+        <translation>Über dem Arm „Schnitt zeichnen“ wählen und auf der Haut entlangklicken.</translation>
+    </message>
+    <message>
         <source>anatomical position, forearm supinated</source>
         <translation>anatomische Stellung, Unterarm supiniert</translation>
     </message>
@@ -1714,34 +1722,15 @@ Haltung: %2
     </message>
 </context>
 <context>
-    <name>endplate::ui::LectureWindow</name>
-    <message>
-        <source>Moves: %1</source>
-        <translation>Bewegt: %1</translation>
-    </message>
-    <message>
-        <source>Serves: %1</source>
-        <translation>Versorgt: %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2    Space next, Backspace back, + and - size, S save, Esc leave</source>
-        <translation>%1 von %2    Leertaste weiter, Rücktaste zurück, + und - Größe, S sichern, Esc verlassen</translation>
-    </message>
-    <message>
-        <source>Save the step</source>
-        <translation>Den Schritt sichern</translation>
-    </message>
-    <message>
-        <source>Pictures (*.png)</source>
-        <translation>Bilder (*.png)</translation>
-    </message>
-    <message>
-        <source>The picture cannot be written there.</source>
-        <translation>Das Bild kann dort nicht geschrieben werden.</translation>
-    </message>
-</context>
-<context>
     <name>endplate::ui::MainWindow</name>
+    <message>
+        <source>&amp;Edit a lecture...</source>
+        <translation>Vorlesung &amp;bearbeiten...</translation>
+    </message>
+    <message>
+        <source>Edit a lecture</source>
+        <translation>Vorlesung bearbeiten</translation>
+    </message>
     <message>
         <source>The limb is shown here.</source>
         <translation>Hier wird die Extremität gezeigt.</translation>
@@ -3438,6 +3427,569 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>the date to reckon from, YYYY-MM-DD</source>
         <translation>der Tag, für den gerechnet wird, JJJJ-MM-TT</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::LectureEditor</name>
+    <message>
+        <source>Edit lecture</source>
+        <translation>Vorlesung bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Lecture</source>
+        <translation>&amp;Vorlesung</translation>
+    </message>
+    <message>
+        <source>Steps, in order</source>
+        <translation>Schritte der Reihe nach</translation>
+    </message>
+    <message>
+        <source>&amp;Up</source>
+        <translation>&amp;Hinauf</translation>
+    </message>
+    <message>
+        <source>Move the step up</source>
+        <translation>Schritt nach oben schieben</translation>
+    </message>
+    <message>
+        <source>&amp;Down</source>
+        <translation>H&amp;inunter</translation>
+    </message>
+    <message>
+        <source>Move the step down</source>
+        <translation>Schritt nach unten schieben</translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation>&amp;Neu</translation>
+    </message>
+    <message>
+        <source>Add a step after this one</source>
+        <translation>Einen Schritt hinter diesem einfügen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Löschen</translation>
+    </message>
+    <message>
+        <source>Remove the step</source>
+        <translation>Den Schritt löschen</translation>
+    </message>
+    <message>
+        <source>One paragraph a line</source>
+        <translation>Ein Absatz je Zeile</translation>
+    </message>
+    <message>
+        <source>AP_004, AP_005: rows of approaches.csv</source>
+        <translation>AP_004, AP_005: Zeilen aus approaches.csv</translation>
+    </message>
+    <message>
+        <source>&amp;Title</source>
+        <translation>&amp;Titel</translation>
+    </message>
+    <message>
+        <source>S&amp;hows</source>
+        <translation>&amp;Zeigt</translation>
+    </message>
+    <message>
+        <source>&amp;Nerve</source>
+        <translation>N&amp;erv</translation>
+    </message>
+    <message>
+        <source>Seen &amp;from</source>
+        <translation>Gesehen v&amp;on</translation>
+    </message>
+    <message>
+        <source>R&amp;egion</source>
+        <translation>&amp;Gegend</translation>
+    </message>
+    <message>
+        <source>La&amp;yers</source>
+        <translation>S&amp;chichten</translation>
+    </message>
+    <message>
+        <source>&amp;Words</source>
+        <translation>&amp;Worte</translation>
+    </message>
+    <message>
+        <source>Ru&amp;les</source>
+        <translation>&amp;Regeln</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>New step</source>
+        <translation>Neuer Schritt</translation>
+    </message>
+    <message>
+        <source>words alone</source>
+        <translation>nur Worte</translation>
+    </message>
+    <message>
+        <source>course of a nerve</source>
+        <translation>Verlauf eines Nervs</translation>
+    </message>
+    <message>
+        <source>muscles it moves</source>
+        <translation>Muskeln, die er bewegt</translation>
+    </message>
+    <message>
+        <source>skin it serves</source>
+        <translation>Haut, die er versorgt</translation>
+    </message>
+    <message>
+        <source>exceptions</source>
+        <translation>Ausnahmen</translation>
+    </message>
+    <message>
+        <source>danger zones</source>
+        <translation>Gefahrenzonen</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::LectureRoom</name>
+    <message>
+        <source>LEFT</source>
+        <translation>LINKER</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>RECHTER</translation>
+    </message>
+    <message>
+        <source>Save this step as a figure</source>
+        <translation>Diesen Schritt als Abbildung speichern</translation>
+    </message>
+    <message>
+        <source>step-%1.png</source>
+        <translation>schritt-%1.png</translation>
+    </message>
+    <message>
+        <source>PNG picture (*.png)</source>
+        <translation>PNG-Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>Lecture</source>
+        <translation>Vorlesung</translation>
+    </message>
+    <message>
+        <source>Nothing was written to %1.</source>
+        <translation>Nach %1 wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Save lecture</source>
+        <translation>Vorlesung speichern</translation>
+    </message>
+    <message>
+        <source>Lecture (*.json)</source>
+        <translation>Vorlesung (*.json)</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::LimbStage</name>
+    <message>
+        <source>Picture of the limb</source>
+        <translation>Bild des Arms</translation>
+    </message>
+    <message>
+        <source>No picture: this screen has no OpenGL (%1). Everything else works.</source>
+        <translation>Kein Bild: dieser Bildschirm hat kein OpenGL (%1). Alles andere geht.</translation>
+    </message>
+    <message>
+        <source>Nerve within %1 mm, %2 mm deep</source>
+        <translation>Nerv innerhalb von %1 mm, %2 mm tief</translation>
+    </message>
+    <message>
+        <source>under 5 %</source>
+        <translation>unter 5 %</translation>
+    </message>
+    <message>
+        <source>over 95 %</source>
+        <translation>über 95 %</translation>
+    </message>
+    <message>
+        <source>%1, %2 mm from where it begins</source>
+        <translation>%1, %2 mm von seinem Anfang</translation>
+    </message>
+    <message>
+        <source>Picture of the limb: by hand</source>
+        <translation>Bild des Arms: von Hand</translation>
+    </message>
+    <message>
+        <source>Picture of the limb: tools</source>
+        <translation>Bild des Arms: Werkzeuge</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <source>Seen from the front (1)</source>
+        <translation>Von vorn gesehen (1)</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Hinten</translation>
+    </message>
+    <message>
+        <source>Seen from the back (2)</source>
+        <translation>Von hinten gesehen (2)</translation>
+    </message>
+    <message>
+        <source>Lateral</source>
+        <translation>Lateral</translation>
+    </message>
+    <message>
+        <source>Seen from the lateral side (3)</source>
+        <translation>Von lateral gesehen (3)</translation>
+    </message>
+    <message>
+        <source>Medial</source>
+        <translation>Medial</translation>
+    </message>
+    <message>
+        <source>Seen from the medial side (4)</source>
+        <translation>Von medial gesehen (4)</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Schichten</translation>
+    </message>
+    <message>
+        <source>What is shown of the limb</source>
+        <translation>Was vom Arm gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>Haut</translation>
+    </message>
+    <message>
+        <source>Bones</source>
+        <translation>Knochen</translation>
+    </message>
+    <message>
+        <source>Muscles</source>
+        <translation>Muskeln</translation>
+    </message>
+    <message>
+        <source>Nerves and plexus</source>
+        <translation>Nerven und Plexus</translation>
+    </message>
+    <message>
+        <source>Small nerves</source>
+        <translation>Kleine Nerven</translation>
+    </message>
+    <message>
+        <source>Nerves of the chest</source>
+        <translation>Nerven der Brustwand</translation>
+    </message>
+    <message>
+        <source>Branch points</source>
+        <translation>Abgänge</translation>
+    </message>
+    <message>
+        <source>Motor entries</source>
+        <translation>Muskeleintritte</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation>Landmarken</translation>
+    </message>
+    <message>
+        <source>Names</source>
+        <translation>Namen</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Schnittbild</translation>
+    </message>
+    <message>
+        <source>Cut a part of the limb away</source>
+        <translation>Einen Teil des Arms wegschneiden</translation>
+    </message>
+    <message>
+        <source>Whole limb</source>
+        <translation>Ganzer Arm</translation>
+    </message>
+    <message>
+        <source>Front half away</source>
+        <translation>Vordere Hälfte weg</translation>
+    </message>
+    <message>
+        <source>Lateral half away</source>
+        <translation>Laterale Hälfte weg</translation>
+    </message>
+    <message>
+        <source>Upper third away</source>
+        <translation>Oberes Drittel weg</translation>
+    </message>
+    <message>
+        <source>Upper two thirds away</source>
+        <translation>Obere zwei Drittel weg</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+    <message>
+        <source>Two clicks: straight, along the nerve and over the skin</source>
+        <translation>Zwei Klicks: gerade, am Nerv entlang und über die Haut</translation>
+    </message>
+    <message>
+        <source>Draw incision</source>
+        <translation>Schnitt zeichnen</translation>
+    </message>
+    <message>
+        <source>Click along the skin; Return ends the line, Backspace takes a point back</source>
+        <translation>Auf der Haut entlangklicken; Eingabe beendet die Linie, Rücktaste nimmt einen Punkt zurück</translation>
+    </message>
+    <message>
+        <source>Save picture</source>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <source>The picture as PNG at print resolution</source>
+        <translation>Das Bild als PNG in Druckauflösung</translation>
+    </message>
+    <message>
+        <source>The limb of this case cannot be drawn: %1</source>
+        <translation>Der Arm dieses Falls kann nicht gezeichnet werden: %1</translation>
+    </message>
+    <message>
+        <source>injury %1</source>
+        <translation>Verletzung %1</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>Verletzung</translation>
+    </message>
+    <message>
+        <source>Move the injury</source>
+        <translation>Verletzung verschieben</translation>
+    </message>
+    <message>
+        <source>straight %1 %2</source>
+        <translation>gerade %1 %2</translation>
+    </message>
+    <message>
+        <source>along the nerve %1 %2</source>
+        <translation>am Nerv entlang %1 %2</translation>
+    </message>
+    <message>
+        <source>over the skin %1 %2</source>
+        <translation>über die Haut %1 %2</translation>
+    </message>
+    <message>
+        <source> (this limb, as drawn)</source>
+        <translation> (dieser Arm, wie gezeichnet)</translation>
+    </message>
+    <message>
+        <source>donor</source>
+        <translation>Spender</translation>
+    </message>
+    <message>
+        <source>recipient</source>
+        <translation>Empfänger</translation>
+    </message>
+    <message>
+        <source>limb.png</source>
+        <translation>arm.png</translation>
+    </message>
+    <message>
+        <source>PNG picture (*.png)</source>
+        <translation>PNG-Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>The picture could not be written to %1</source>
+        <translation>Das Bild konnte nicht nach %1 geschrieben werden</translation>
+    </message>
+    <message>
+        <source>Picture saved to %1</source>
+        <translation>Bild gespeichert: %1</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::LimbView</name>
+    <message>
+        <source>View of the limb</source>
+        <translation>Ansicht des Arms</translation>
+    </message>
+    <message>
+        <source>Skin, bones, muscles and nerves of the limb. Keys 1 to 5 look from the front, the back, the lateral and medial side and from above; the arrows turn it.</source>
+        <translation>Haut, Knochen, Muskeln und Nerven des Arms. Die Tasten 1 bis 5 blicken von vorn, hinten, lateral, medial und oben; die Pfeile drehen ihn.</translation>
+    </message>
+    <message>
+        <source>This screen offers no OpenGL.</source>
+        <translation>Dieser Bildschirm bietet kein OpenGL.</translation>
+    </message>
+    <message>
+        <source>This screen offers OpenGL %1.%2; 3.2 is needed.</source>
+        <translation>Dieser Bildschirm bietet OpenGL %1.%2; gebraucht wird 3.2.</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>RECHTS</translation>
+    </message>
+    <message>
+        <source>LEFT</source>
+        <translation>LINKS</translation>
+    </message>
+    <message>
+        <source>straight %1 mm</source>
+        <translation>gerade %1 mm</translation>
+    </message>
+    <message>
+        <source>along the nerve %1 mm</source>
+        <translation>am Nerv entlang %1 mm</translation>
+    </message>
+    <message>
+        <source>over the skin %1 mm</source>
+        <translation>über die Haut %1 mm</translation>
+    </message>
+    <message>
+        <source>not over the skin: %1</source>
+        <translation>nicht über die Haut: %1</translation>
+    </message>
+    <message>
+        <source>over the skin: measuring</source>
+        <translation>über die Haut: wird gemessen</translation>
+    </message>
+    <message>
+        <source>Click the first place to measure from.</source>
+        <translation>Auf die erste Stelle klicken, von der gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Click the place to measure to.</source>
+        <translation>Auf die Stelle klicken, bis zu der gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Click on the skin where the incision begins.</source>
+        <translation>Auf die Haut klicken, wo der Schnitt beginnt.</translation>
+    </message>
+    <message>
+        <source>Click on along the incision; Return ends it, Backspace takes the last point away.</source>
+        <translation>Weiter am Schnitt entlangklicken; Eingabe beendet ihn, Rücktaste nimmt den letzten Punkt weg.</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::PickCard</name>
+    <message>
+        <source>What was picked on the limb</source>
+        <translation>Was am Arm angeklickt wurde</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>, %1 mm from where it begins</source>
+        <translation>, %1 mm von seinem Anfang</translation>
+    </message>
+    <message>
+        <source> and %1 more</source>
+        <translation> und %1 weitere</translation>
+    </message>
+    <message>
+        <source>Moves:</source>
+        <translation>Bewegt:</translation>
+    </message>
+    <message>
+        <source>Feels:</source>
+        <translation>Fühlt:</translation>
+    </message>
+    <message>
+        <source>Nerve: %1 (%2)</source>
+        <translation>Nerv: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Action: %1</source>
+        <translation>Wirkung: %1</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::Presenter</name>
+    <message>
+        <source>Lecture</source>
+        <translation>Vorlesung</translation>
+    </message>
+    <message>
+        <source>Right or Space: next step. Left: step before. Home, End: first and last. S: save this step as a figure. F11: whole screen. Escape: close.</source>
+        <translation>Rechts oder Leertaste: nächster Schritt. Links: voriger Schritt. Pos1, Ende: erster und letzter. S: diesen Schritt als Abbildung speichern. F11: ganzer Bildschirm. Escape: schließen.</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::RiskBar</name>
+    <message>
+        <source>Risk on the skin</source>
+        <translation>Risiko auf der Haut</translation>
+    </message>
+    <message>
+        <source>For every place of the skin: the chance that a modelled nerve lies near the track that goes straight in there</source>
+        <translation>Für jede Stelle der Haut: die Wahrscheinlichkeit, dass ein Nerv des Modells nahe dem Weg liegt, der dort gerade hineinführt</translation>
+    </message>
+    <message>
+        <source>How near</source>
+        <translation>Wie nah</translation>
+    </message>
+    <message>
+        <source>within %1 mm</source>
+        <translation>in %1 mm</translation>
+    </message>
+    <message>
+        <source>How deep</source>
+        <translation>Wie tief</translation>
+    </message>
+    <message>
+        <source>Of which nerve</source>
+        <translation>Welcher Nerv</translation>
+    </message>
+    <message>
+        <source>any nerve</source>
+        <translation>jeder Nerv</translation>
+    </message>
+    <message>
+        <source>%1 mm deep</source>
+        <translation>%1 mm tief</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::StepPage</name>
+    <message>
+        <source>Words of this step</source>
+        <translation>Worte dieses Schritts</translation>
+    </message>
+    <message>
+        <source>A limb of average build, calibrated to published measurements. Vessels and tendons are not in the model.</source>
+        <translation>Ein Arm von mittlerem Bau, an veröffentlichten Messungen geeicht. Gefäße und Sehnen sind nicht im Modell.</translation>
+    </message>
+    <message>
+        <source>%1 LIMB  -  step %2 of %3</source>
+        <translation>%1 ARM  -  Schritt %2 von %3</translation>
+    </message>
+    <message>
+        <source>Sources: %1</source>
+        <translation>Quellen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::StepFacts</name>
+    <message>
+        <source>its own zone: %1</source>
+        <translation>eigene Zone: %1</translation>
+    </message>
+    <message>
+        <source>: %1 % of limbs, %2 to %3 % by study</source>
+        <translation>: %1 % der Arme, %2 bis %3 % je nach Studie</translation>
+    </message>
+    <message>
+        <source>: %1 % of limbs</source>
+        <translation>: %1 % der Arme</translation>
+    </message>
+    <message>
+        <source>: how often is not published</source>
+        <translation>: wie oft, ist nicht veröffentlicht</translation>
     </message>
 </context>
 </TS>
