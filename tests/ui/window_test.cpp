@@ -84,7 +84,7 @@ TEST_CASE("what was entered for one patient is not asked of the next", "[window]
   const QStringList first = measures();
   REQUIRE_FALSE(first.isEmpty());
   CHECK_FALSE(first.contains(QString()));
-  REQUIRE(desk.window().open_file(example("high-median-injury")));
+  REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
   CHECK(measures().isEmpty());
 }
 
