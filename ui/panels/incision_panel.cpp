@@ -110,8 +110,8 @@ void IncisionPanel::add_choice() {
   pages_->addWidget(approach_);
   pages_->addWidget(of_case_);
   pages_->addWidget(own);
-  pages_->addWidget(paragraph(
-      tr("Choose 'Draw incision' above the limb and click along the skin."), this));
+  pages_->addWidget(
+      paragraph(tr("Choose 'Draw incision' above the limb and click along the skin."), this));
   pages_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
   depth_ = new QLineEdit(this);
   depth_->setAccessibleName(tr("Depth, mm"));
