@@ -9,7 +9,7 @@ namespace {
 
 using Eigen::Vector3d;
 
-constexpr double kDotReach_px = 7.0;
+constexpr double kDotReach_px = 5.0;
 constexpr double kNerveReach_px = 6.0;
 // A nerve behind another counts as so much farther from the point.
 constexpr double kPerDepth_px_per_mm = 0.02;
