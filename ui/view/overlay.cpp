@@ -119,12 +119,11 @@ class Sheet {
     const QFont font = font_of(10.5);
     const QFontMetricsF metrics(font, painter_.device());
     painter_.setFont(font);
-    const double left = layout_.scale.right() + 24.0;
-    const double right =
-        layout_.legend.isValid() ? layout_.legend.left() - 24.0 : o_.size.width() - kMargin_px;
-    const QRectF room(left, 0.0, std::max(120.0, right - left),
-                      o_.size.height() - kMargin_px - 4.0);
-    constexpr int kFlags = Qt::AlignHCenter | Qt::AlignBottom | Qt::TextWordWrap;
+    // In the upper right corner, where the limb, which is longest up and down, seldom reaches.
+    const double width = std::max(160.0, 0.42 * o_.size.width());
+    const QRectF room(o_.size.width() - kMargin_px - 8.0 - width, kMargin_px + 5.0, width,
+                      0.4 * o_.size.height());
+    constexpr int kFlags = Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap;
     layout_.banner = metrics.boundingRect(room, kFlags, o_.banner).adjusted(-8, -5, 8, 5);
     painter_.setPen(QPen(o_.palette.leader, 1.0));
     painter_.setBrush(veil());

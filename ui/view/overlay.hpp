@@ -34,7 +34,7 @@ struct Overlay {
   std::vector<OverlayLabel> labels;
   std::vector<Eigen::Vector3d> outline_mm;  // places of the limb, beside which labels stand
   std::optional<SkinLegend> legend;
-  QString banner;  // at the foot: a measurement, or what to do next
+  QString banner;  // a measurement, or what to do next
 };
 
 // Where things came to stand, logical pixels.

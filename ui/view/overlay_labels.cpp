@@ -56,7 +56,7 @@ class Names {
   void add(const std::string& name, const Vector3d& place, const QColor& colour, int priority) {
     const QString term = QString::fromStdString(name);
     labels_.push_back({namer_ ? namer_(term) : term, place, colour, priority,
-                       priority == kAsked || priority == kGreat});
+                       priority == kAsked || (priority == kGreat && style_.highlighted.empty())});
   }
 
   // In the middle of the longest piece that is in the picture.

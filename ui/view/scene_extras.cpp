@@ -8,10 +8,10 @@ namespace {
 
 using Eigen::Vector3d;
 
-constexpr double kLesion_mm = 5.0;
+constexpr double kLesion_mm = 7.0;
 constexpr double kRoute_mm = 2.8;
-constexpr double kIncision_mm = 1.2;
-constexpr double kMeasure_mm = 0.9;
+constexpr double kIncision_mm = 1.8;
+constexpr double kMeasure_mm = 1.5;
 constexpr double kDash_mm = 6.0;
 
 class Extras {

@@ -9,12 +9,12 @@ namespace {
 
 using Eigen::Vector3d;
 
-constexpr double kDotReach_px = 7.0;
+constexpr double kDotReach_px = 5.0;
 constexpr double kNerveReach_px = 6.0;
 // A nerve behind another counts as so much farther from the point.
 constexpr double kPerDepth_px_per_mm = 0.02;
 constexpr double kDeepNerve_px = 0.8;
-constexpr double kSmallNerve_px = 1.5;
+constexpr double kSmallNerve_px = 3.0;
 
 constexpr double kFar = std::numeric_limits<double>::infinity();
 
