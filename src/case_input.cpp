@@ -14,7 +14,6 @@ namespace endplate::cli {
 namespace {
 
 const std::string kNoCase = "no case was given; a standard adult limb, right side";
-const std::string kNoSide = "the side was not given; shown as a right limb";
 
 // One byte more than a case file may have is enough to see that it is too large.
 std::string read_all(std::istream& in) {
@@ -61,11 +60,7 @@ Expected<casefile::Case> load_case(const CommonOptions& options,
 
   casefile::ReadRules rules{casefile::pose_limits(package), &*tree, std::nullopt};
   if (options.today_given) rules.today = options.today;
-  auto read = casefile::read_case(*text, *terms, rules);
-  if (read && !read->limb.side_given) {
-    read->assumptions.push_back(kNoSide);
-  }
-  return read;
+  return casefile::read_patient(*text, *terms, rules);
 }
 
 }  // namespace endplate::cli

@@ -145,4 +145,13 @@ Expected<Case> read_case(std::string_view text, const anatomy::Terms& terms,
   return read;
 }
 
+Expected<Case> read_patient(std::string_view text, const anatomy::Terms& terms,
+                            const ReadRules& rules) {
+  auto read = read_case(text, terms, rules);
+  if (read && !read->limb.side_given) {
+    read->assumptions.emplace_back("the side was not given; shown as a right limb");
+  }
+  return read;
+}
+
 }  // namespace endplate::casefile

@@ -43,4 +43,9 @@ struct ReadRules {
 Expected<Case> read_case(std::string_view text, const anatomy::Terms& terms,
                          const ReadRules& rules);
 
+// The same for an answer about the patient: without a side the limb is shown as a right one, and
+// the assumptions say so.
+Expected<Case> read_patient(std::string_view text, const anatomy::Terms& terms,
+                            const ReadRules& rules);
+
 }  // namespace endplate::casefile

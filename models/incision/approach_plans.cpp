@@ -1,6 +1,7 @@
 #include "models/incision/approach_plans.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <array>
@@ -130,6 +131,31 @@ const ApproachPlan* ApproachPlans::find(std::string_view approach) const {
 std::string_view ApproachPlans::why_not(std::string_view approach) const {
   const auto found = left_out_.find(approach);
   return found == left_out_.end() ? std::string_view() : std::string_view(found->second);
+}
+
+Expected<PlannedCut> lay_approach(const evidence::DataPackage& package, std::string_view name,
+                                  const std::string& option, casefile::Limb& limb,
+                                  std::vector<std::string>& assumptions) {
+  const auto plans = ApproachPlans::from(package);
+  if (!plans) return std::unexpected(plans.error());
+  const ApproachPlan* plan = plans->find(name);
+  if (plan == nullptr) {
+    const std::string_view reason = plans->why_not(name);
+    if (!reason.empty()) {
+      return std::unexpected(Error::outside_model(
+          {option, fmt::format("the approach '{}' cannot be drawn: {}", name, reason),
+           "Mark the cut with --line or --portal."}));
+    }
+    std::vector<std::string> names;
+    for (const ApproachPlan& one : plans->plans()) names.push_back(one.cut.label);
+    return std::unexpected(
+        Error::input({option, fmt::format("there is no approach '{}' in the tables", name),
+                      fmt::format("Choose one of: {}.", fmt::join(names, "; "))}));
+  }
+  limb.pose_deg = plan->pose_deg;
+  assumptions.push_back(fmt::format("The approach is laid as approach_plans.csv has it: {}.",
+                                    plan->reason.empty() ? "as its studies say" : plan->reason));
+  return plan->cut;
 }
 
 }  // namespace endplate::incision

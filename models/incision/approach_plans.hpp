@@ -42,4 +42,11 @@ class ApproachPlans {
   std::map<std::string, std::string, std::less<>> left_out_;
 };
 
+// The cut of a named approach, with the limb laid in the pose of that approach; how it is laid is
+// added to `assumptions`. `option` names the place of problems: Fault::input for a name that is not
+// in the tables, Fault::outside_model for an approach that cannot be drawn.
+Expected<PlannedCut> lay_approach(const evidence::DataPackage& package, std::string_view name,
+                                  const std::string& option, casefile::Limb& limb,
+                                  std::vector<std::string>& assumptions);
+
 }  // namespace endplate::incision

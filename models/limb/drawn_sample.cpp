@@ -102,25 +102,30 @@ Vector3d DrawnPlaces::sided(Vector3d p) const {
   return p;
 }
 
-Vector3d DrawnPlaces::lie(std::size_t nerve, std::size_t k, const DrawnShift& shift,
-                          const PosedNerves& posed) const {
+NervePlace DrawnPlaces::carried(std::size_t nerve, std::size_t k, const DrawnShift& shift) const {
   const Line& line = lines_[nerve];
   const DrawnPlace& place = line.places[k];
   const Vector3d p = sided(nerves_[nerve].line.in_flesh(place, shift.moved_mm, shift.deeper_mm)) +
                      (1.0 - line.shares[k]) * line.with_parent_mm;
-  return posed(DrawnLine::carried(place, frames_, p));
+  return DrawnLine::carried(place, frames_, p);
 }
 
 Vector3d DrawnPlaces::lie(std::size_t nerve, std::size_t k, const std::vector<DrawnShift>& of_line,
                           const PosedNerves& posed) const {
-  return lie(nerve, k, shift_at(of_line, lines_[nerve].places[k]), posed);
+  return posed(carried(nerve, k, shift_at(of_line, lines_[nerve].places[k])));
+}
+
+std::vector<NervePlace> DrawnPlaces::mean_places(std::size_t nerve) const {
+  std::vector<NervePlace> mean;
+  for (std::size_t k = 0; k < lines_[nerve].places.size(); ++k) {
+    mean.push_back(carried(nerve, k, DrawnShift{}));
+  }
+  return mean;
 }
 
 std::vector<Vector3d> DrawnPlaces::mean_mm(std::size_t nerve, const PosedNerves& posed) const {
   std::vector<Vector3d> mean;
-  for (std::size_t k = 0; k < lines_[nerve].places.size(); ++k) {
-    mean.push_back(lie(nerve, k, DrawnShift{}, posed));
-  }
+  for (const NervePlace& place : mean_places(nerve)) mean.push_back(posed(place));
   return mean;
 }
 

@@ -45,6 +45,8 @@ class DrawnPlaces {
   // Where place k of a nerve lies in a pose, with the shifts of its line's points.
   Eigen::Vector3d lie(std::size_t nerve, std::size_t k, const std::vector<DrawnShift>& of_line,
                       const PosedNerves& posed) const;
+  // What carries each of them, without a shift, for many poses.
+  std::vector<NervePlace> mean_places(std::size_t nerve) const;
   // All of them without a shift.
   std::vector<Eigen::Vector3d> mean_mm(std::size_t nerve, const PosedNerves& posed) const;
 
@@ -55,8 +57,7 @@ class DrawnPlaces {
     // How far an operation takes its beginning, on the limb's side.
     Eigen::Vector3d with_parent_mm = Eigen::Vector3d::Zero();
   };
-  Eigen::Vector3d lie(std::size_t nerve, std::size_t k, const DrawnShift& shift,
-                      const PosedNerves& posed) const;
+  NervePlace carried(std::size_t nerve, std::size_t k, const DrawnShift& shift) const;
   Eigen::Vector3d sided(Eigen::Vector3d p) const;
 
   const std::vector<DrawnNerve>& nerves_;

@@ -71,4 +71,18 @@ std::expected<double, std::string> SkinTape::between_mm(const Vector3d& from_mm,
   return distance_.between_mm(*from, *to);
 }
 
+std::expected<geometry::SurfacePath, std::string> SkinTape::line(const Vector3d& from_mm,
+                                                                 const Vector3d& to_mm) const {
+  const auto from = over(from_mm, "first place");
+  if (!from) return std::unexpected(from.error());
+  const auto to = over(to_mm, "second place");
+  if (!to) return std::unexpected(to.error());
+  auto path = distance_.path(*from, *to);
+  if (!path) return std::unexpected("no way leads over the skin from one place to the other");
+  if (left_) {
+    for (Vector3d& p : path->points_mm) p.z() = -p.z();
+  }
+  return *std::move(path);
+}
+
 }  // namespace endplate::limb

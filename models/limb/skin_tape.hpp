@@ -26,6 +26,9 @@ class SkinTape {
   // frames given, in the pose.
   std::expected<double, std::string> between_mm(const Eigen::Vector3d& from_mm,
                                                 const Eigen::Vector3d& to_mm) const;
+  // The tape itself between two picked places.
+  std::expected<geometry::SurfacePath, std::string> line(const Eigen::Vector3d& from_mm,
+                                                         const Eigen::Vector3d& to_mm) const;
 
  private:
   SkinTape(const SegmentFrames& right, bool left, const SkinMesh& skin, const LimbJoints& joints,

@@ -1,18 +1,12 @@
-#include <algorithm>
-
 #include "case_input.hpp"
 #include "command.hpp"
+#include "models/anatomy/anatomy.hpp"
 #include "models/evidence/data_package.hpp"
-#include "models/examination/case_injuries.hpp"
-#include "models/examination/deficit.hpp"
-#include "models/limb/case_limb.hpp"
+#include "models/examination/case_deficit.hpp"
 #include "output/deficit_views.hpp"
 
 namespace endplate::cli {
 namespace {
-
-// The spread of branch points needs no more limbs than this.
-constexpr int kMostLimbs = 400;
 
 Expected<Answer> run(const CommonOptions& options) {
   if (options.case_path.empty()) {
@@ -26,23 +20,12 @@ Expected<Answer> run(const CommonOptions& options) {
   if (!anatomy) return std::unexpected(anatomy.error());
   const auto patient = load_case(options, *package);
   if (!patient) return std::unexpected(patient.error());
-  const auto limb = limb::CaseLimb::from(*package, anatomy->tree(), patient->limb);
-  if (!limb) return std::unexpected(limb.error());
-  const auto injuries = examination::case_injuries(*patient, *anatomy, *limb);
-  if (!injuries) return std::unexpected(injuries.error());
-
-  const auto limbs = limb->sample(std::min(options.samples, kMostLimbs), options.seed);
-  const auto spread = examination::branch_spread(limb->metrics(), limbs, anatomy->tree());
-  const auto answer = examination::deficit(*anatomy, limb->metrics(), spread, injuries->injuries,
-                                           injuries->variants);
-
-  std::vector<std::string> assumptions = patient->assumptions;
-  for (const auto* more : {&limb->assumptions(), &injuries->assumptions, &answer.assumptions}) {
-    assumptions.insert(assumptions.end(), more->begin(), more->end());
-  }
-  const auto findings = examination::examined(*patient, *anatomy);
-  const DeficitView view{*anatomy,    answer,           *injuries,         findings,
-                         assumptions, limb->warnings(), patient->limb.side};
+  const auto of_case =
+      examination::deficit_of_case(*patient, *package, *anatomy, options.samples, options.seed);
+  if (!of_case) return std::unexpected(of_case.error());
+  const DeficitView view{*anatomy,          of_case->answer,      of_case->injuries,
+                         of_case->examined, of_case->assumptions, of_case->warnings,
+                         of_case->side};
   return Answer{deficit_json(view, options), deficit_text(view)};
 }
 

@@ -78,31 +78,6 @@ Expected<PlannedCut> cut_of_case(const casefile::Case& patient, std::size_t whic
   return incision::planned(patient.incisions[which - 1]);
 }
 
-// A named approach lays the limb in its own pose.
-Expected<PlannedCut> cut_of_approach(const evidence::DataPackage& package, const std::string& name,
-                                     casefile::Limb& limb, std::vector<std::string>& assumptions) {
-  const auto plans = incision::ApproachPlans::from(package);
-  if (!plans) return std::unexpected(plans.error());
-  const incision::ApproachPlan* plan = plans->find(name);
-  if (plan == nullptr) {
-    const std::string_view reason = plans->why_not(name);
-    if (!reason.empty()) {
-      return std::unexpected(Error::outside_model(
-          {"--approach", fmt::format("the approach '{}' cannot be drawn: {}", name, reason),
-           "Mark the cut with --line or --portal."}));
-    }
-    std::vector<std::string> names;
-    for (const incision::ApproachPlan& one : plans->plans()) names.push_back(one.cut.label);
-    return std::unexpected(
-        Error::input({"--approach", fmt::format("there is no approach '{}' in the tables", name),
-                      fmt::format("Choose one of: {}.", fmt::join(names, "; "))}));
-  }
-  limb.pose_deg = plan->pose_deg;
-  assumptions.push_back(fmt::format("The approach is laid as approach_plans.csv has it: {}.",
-                                    plan->reason.empty() ? "as its studies say" : plan->reason));
-  return plan->cut;
-}
-
 Expected<Answer> run(const CommonOptions& common, const Options& options) {
   const auto package = evidence::DataPackage::read(common.datasets);
   if (!package) return std::unexpected(package.error());
@@ -117,10 +92,11 @@ Expected<Answer> run(const CommonOptions& common, const Options& options) {
   std::vector<std::string> readings = patient.assumptions;
   const auto given = cut_of(options, *terms, readings);
   if (!given) return std::unexpected(given.error());
-  auto planned = *given ? Expected<PlannedCut>(**given)
-                 : !options.approach.empty()
-                     ? cut_of_approach(*package, options.approach, patient.limb, readings)
-                     : cut_of_case(patient, options.which);
+  auto planned =
+      *given ? Expected<PlannedCut>(**given)
+      : !options.approach.empty()
+          ? incision::lay_approach(*package, options.approach, "--approach", patient.limb, readings)
+          : cut_of_case(patient, options.which);
   if (!planned) return std::unexpected(planned.error());
   if (options.depth_mm) planned->depth_mm = options.depth_mm;
 

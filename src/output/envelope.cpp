@@ -6,11 +6,6 @@
 
 namespace endplate::cli {
 
-std::string_view standing_caution() {
-  return "A computed estimate for a typical limb, to inform and not to replace surgical judgement, "
-         "local protocols and licensed practice. Check it against the patient.";
-}
-
 Json envelope(std::string_view command, const CommonOptions& options, Side side,
               const std::vector<std::string>& assumptions, const std::vector<std::string>& sources,
               const std::vector<std::string>& warnings) {

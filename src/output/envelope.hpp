@@ -5,13 +5,13 @@
 #include <vector>
 
 #include "command.hpp"
+#include "models/core/caution.hpp"
 #include "models/core/side.hpp"
 #include "models/core/summary.hpp"
 
 namespace endplate::cli {
 
-// The standing caution, shown with every answer.
-std::string_view standing_caution();
+using endplate::standing_caution;
 
 // {"endplate", "command", "seed", "side", "caution", "assumptions", "sources", "warnings"}; the
 // command adds its own keys behind. `warnings`: where the patient lies outside what was published.

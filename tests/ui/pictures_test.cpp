@@ -1,0 +1,111 @@
+// A picture of every panel at two sizes, for a person to look at.
+#include <QApplication>
+#include <QDir>
+#include <QPixmap>
+#include <QTabWidget>
+#include <QTranslator>
+#include <catch2/catch.hpp>
+
+#include "models/core/caution.hpp"
+#include "tests/ui/desk_support.hpp"
+#include "ui/answers/answer_runner.hpp"
+#include "ui/app/settings.hpp"
+#include "ui/document/case_document.hpp"
+#include "ui/panels/panel.hpp"
+
+namespace endplate::ui {
+namespace {
+
+void take(DeskUnderTest& desk, const QString& folder, const QString& name, QSize size) {
+  QApplication::processEvents();
+  const QPixmap picture = desk.window().grab();
+  CHECK(desk.window().size() == size);
+  CHECK(picture.save(folder + '/' + name + ".png"));
+}
+
+void take_all(DeskUnderTest& desk, const QString& folder, QSize size) {
+  desk.window().resize(size);
+  for (const QString& question : desk.window().questions()) {
+    Panel& panel = desk.ask(question);
+    take(desk, folder, question, size);
+    for (auto* tabs : panel.findChildren<QTabWidget*>()) {
+      for (int i = 1; i < tabs->count(); ++i) {
+        tabs->setCurrentIndex(i);
+        take(desk, folder, question + "-" + QString::number(i), size);
+      }
+      tabs->setCurrentIndex(0);
+    }
+  }
+}
+
+TEST_CASE("pictures of every panel", "[.pictures]") {
+  DeskUnderTest desk;
+  const int scale = qRound(desk.window().devicePixelRatioF());
+  REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+  desk.answers().set_evidence({"posterior interosseous", "", ""});
+  for (const QSize size : {QSize(1280, 800), QSize(1920, 1200)}) {
+    for (const Lightness lightness : {Lightness::light, Lightness::dark}) {
+      Choices choices = desk.window().desk().settings.choices();
+      choices.lightness = lightness;
+      desk.window().desk().settings.set(choices);
+      const QString folder = QString("%1/%2x%3-scale%4-%5")
+                                 .arg(ENDPLATE_SCREENSHOTS)
+                                 .arg(size.width())
+                                 .arg(size.height())
+                                 .arg(scale)
+                                 .arg(lightness == Lightness::dark ? "dark" : "light");
+      QDir().mkpath(folder);
+      take_all(desk, folder, size);
+    }
+  }
+}
+
+TEST_CASE("pictures of what is not a finished case", "[.pictures]") {
+  DeskUnderTest desk;
+  const QString folder = QString(ENDPLATE_SCREENSHOTS "/unfinished-scale%1")
+                             .arg(qRound(desk.window().devicePixelRatioF()));
+  QDir().mkpath(folder);
+  const QSize size(1280, 800);
+  for (const QString& question : desk.window().questions()) {
+    desk.ask(question);
+    take(desk, folder, "new-" + question, size);
+  }
+  REQUIRE(desk.window().open_file(example("upper-trunk-injury")));
+  for (const char* question : {"decision", "injury", "transfer", "recovery", "operations"}) {
+    desk.ask(question);
+    take(desk, folder, QString("plexus-") + question, size);
+  }
+  desk.ask("decision");
+  desk.document().set("/limb/age_years", 40, "age");
+  take(desk, folder, "stale-decision", size);
+  desk.document().set("/injuries/1/nerve", "suprascapular nreve of", "nerve");
+  REQUIRE(desk.wait_idle());
+  take(desk, folder, "wrong-decision", size);
+  desk.ask("injury");
+  take(desk, folder, "wrong-injury", size);
+  REQUIRE(desk.window().open_file(example("birth-palsy")));
+  desk.ask("decision");
+  take(desk, folder, "birth-decision", size);
+  desk.ask("recovery");
+  take(desk, folder, "birth-recovery", size);
+}
+
+TEST_CASE("pictures in the other language", "[.pictures]") {
+  QTranslator german;
+  REQUIRE(german.load(ENDPLATE_GERMAN));
+  QCoreApplication::installTranslator(&german);
+  {
+    DeskUnderTest desk;
+    CHECK(desk.window().panel("decision")->question() != "What next, and by when?");
+    CHECK(caution_words() != QString::fromStdString(std::string(standing_caution())));
+    REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+    const QString folder = QString(ENDPLATE_SCREENSHOTS "/german-scale%1")
+                               .arg(qRound(desk.window().devicePixelRatioF()));
+    QDir().mkpath(folder);
+    take_all(desk, folder, QSize(1280, 800));
+  }
+  QCoreApplication::removeTranslator(&german);
+}
+
+}  // namespace
+}  // namespace endplate::ui

@@ -1,0 +1,232 @@
+#include "ui/panels/decision_panel.hpp"
+
+#include <QFileDialog>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "models/examination/case_check.hpp"
+#include "models/followup/follow_up.hpp"
+#include "models/plan/answer.hpp"
+#include "models/recovery/recover.hpp"
+#include "models/schedule/schedule.hpp"
+#include "src/output/calendar.hpp"
+#include "ui/answers/answer_runner.hpp"
+#include "ui/app/words.hpp"
+#include "ui/document/case_document.hpp"
+#include "ui/document/case_file.hpp"
+#include "ui/panels/course_words.hpp"
+#include "ui/panels/lesion_words.hpp"
+#include "ui/panels/row_table.hpp"
+#include "ui/panels/time_words.hpp"
+
+namespace endplate::ui {
+namespace {
+
+QLabel* large_paragraph(QWidget* parent, double by) {
+  QLabel* label = paragraph({}, parent);
+  QFont font = label->font();
+  font.setPointSizeF(font.pointSizeF() * by);
+  font.setBold(true);
+  label->setFont(font);
+  return label;
+}
+
+QString by_words(const recovery::Decision& decision, casefile::Date today) {
+  if (decision.by_from == "today" && decision.by_days == 0.0) return DecisionPanel::tr("now");
+  if (decision.by_date) {
+    const QString date = date_words(*decision.by_date);
+    return decision.overdue ? DecisionPanel::tr("%1, today: the usual date has passed").arg(date)
+                            : date + " (" + age_words(*decision.by_date, today) + ')';
+  }
+  return DecisionPanel::tr("%1 after the %2")
+      .arg(span_words(decision.by_days), text_of(decision.by_from));
+}
+
+}  // namespace
+
+DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
+    : Panel(desk, tr("What next, and by when?"), Kind::result, Body::scrolls,
+            {Question::recovery, Question::followup, Question::check, Question::plan}, parent) {
+  next_ = large_paragraph(this, 1.35);
+  next_->setObjectName("next");
+  next_->setAccessibleName(tr("Decision"));
+  body()->addWidget(next_);
+  facts_ = new QWidget(this);
+  auto* grid = new QGridLayout(facts_);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setVerticalSpacing(8);
+  grid->setHorizontalSpacing(12);
+  grid->setColumnStretch(1, 1);
+  const auto add = [&](const QString& what, QWidget* words) {
+    const int row = grid->rowCount();
+    grid->addWidget(new QLabel(what, this), row, 0, Qt::AlignTop);
+    grid->addWidget(words, row, 1);
+  };
+  by_ = large_paragraph(this, 1.1);
+  by_->setObjectName("by");
+  unless_ = paragraph({}, this);
+  because_ = paragraph({}, this);
+  lesions_ = paragraph({}, this);
+  practice_ = paragraph({}, this);
+  course_ = paragraph({}, this);
+  add(tr("By"), by_);
+  add(tr("Unless"), unless_);
+  add(tr("Because"), because_);
+  add(tr("Lesion"), lesions_);
+  add(tr("Course"), course_);
+  add(tr("Practice"), practice_);
+  body()->addWidget(facts_);
+
+  auto* row = new QHBoxLayout;
+  dates_head_ = heading(tr("Dates from here on"), this);
+  calendar_ = new QPushButton(tr("Save as calendar..."), this);
+  row->addWidget(dates_head_, 1);
+  row->addWidget(calendar_);
+  body()->addLayout(row);
+  connect(calendar_, &QPushButton::clicked, this, &DecisionPanel::save_calendar);
+  dates_ = new RowTable(tr("Dates"), this);
+  dates_->set_whole(true);
+  body()->addWidget(dates_);
+  first_head_ = heading(tr("The first step among the options"), this);
+  first_ = paragraph({}, this);
+  body()->addWidget(first_head_);
+  body()->addWidget(first_);
+  changes_head_ = heading(tr("What would change this"), this);
+  changes_ = new RowTable(tr("What would change the decision"), this);
+  changes_->set_whole(true);
+  body()->addWidget(changes_head_);
+  body()->addWidget(changes_);
+  unknown_head_ = heading(tr("Not known yet, and worth knowing"), this);
+  unknown_ = paragraph({}, this);
+  body()->addWidget(unknown_head_);
+  body()->addWidget(unknown_);
+  body()->addStretch(1);
+}
+
+void DecisionPanel::show_answers() {
+  show_decision();
+  show_changes();
+  const auto& check = desk_.answers.check();
+  QStringList lines;
+  if (check.answer != nullptr) {
+    for (const casefile::Remark& remark : check.answer->worth_giving) {
+      lines
+          << QString::fromUtf8("\u2022 %1: %2").arg(place_words(remark.place), text_of(remark.why));
+    }
+  }
+  unknown_->setText(lines.join('\n'));
+  unknown_head_->setVisible(!lines.isEmpty());
+  unknown_->setVisible(!lines.isEmpty());
+}
+
+// After later visits the course that they show counts; before, the forecast alone.
+DecisionPanel::Basis DecisionPanel::basis() const {
+  const auto patient = desk_.document.last_valid();
+  const bool visited = patient != nullptr && !patient->observations.empty();
+  if (visited) {
+    const auto& held = desk_.answers.followup();
+    if (held.answer == nullptr) return {};
+    return {&held.answer->answer->recovery, held.answer->schedule.get(), held.stale, true};
+  }
+  const auto& held = desk_.answers.recovery();
+  if (held.answer == nullptr) return {};
+  return {held.answer->answer.get(), held.answer->schedule.get(), held.stale, false};
+}
+
+void DecisionPanel::show_decision() {
+  const Basis now = basis();
+  const bool any = now.answer != nullptr;
+  for (QWidget* widget : std::initializer_list<QWidget*>{facts_, dates_head_, dates_, calendar_}) {
+    widget->setVisible(any);
+  }
+  if (!any) {
+    const bool failed = desk_.answers.recovery().error || desk_.answers.followup().error;
+    next_->setText(failed ? tr("No decision: see above.") : tr("Being reckoned ..."));
+    return;
+  }
+  const recovery::RecoveryAnswer& answer = *now.answer;
+  const recovery::Decision& decision = answer.decision;
+  course_->setText(now.visited
+                       ? course_words(*desk_.answers.followup().answer->answer).join('\n')
+                       : tr("no later visit yet: see the dates below for what to look for"));
+  next_->setText(text_of(decision.next) + '.');
+  by_->setText(by_words(decision, desk_.document.today()));
+  unless_->setText(decision.unless.empty() ? tr("nothing is named") : text_of(decision.unless));
+  QStringList reasons;
+  for (const std::string& reason : decision.reasons) {
+    reasons << QString::fromUtf8("\u2022 ") + text_of(reason);
+  }
+  reasons << tr("Source: %1 (%2)").arg(text_of(decision.source), text_of(decision.provenance));
+  because_->setText(reasons.join('\n'));
+  lesions_->setText(lesion_words(answer).join('\n'));
+  practice_->setText(decision.practice.empty() ? tr("no common date") : text_of(decision.practice));
+
+  std::vector<Cells> rows;
+  for (const schedule::Appointment& appointment : now.schedule->appointments) {
+    const QString date = date_words(appointment.date);
+    rows.push_back({{date, date},
+                    {age_words(appointment.date, desk_.document.today()), date},
+                    {text_of(appointment.what)},
+                    {text_of(appointment.why)}});
+  }
+  const bool dated = !rows.empty();
+  calendar_->setEnabled(dated);
+  dates_head_->setText(dated ? tr("Dates from here on")
+                             : tr("No dates: the date of the injury is not known"));
+  dates_->setVisible(dated);
+  dates_->set({{tr("Date")}, {tr("When")}, {tr("What"), false, true}, {tr("Why"), false, true}},
+              std::move(rows));
+}
+
+void DecisionPanel::show_changes() {
+  const auto& plan = desk_.answers.plan();
+  // The options stand on the case before later visits, and must not speak against the decision.
+  const bool any = plan.answer != nullptr && !basis().visited;
+  first_head_->setVisible(any);
+  first_->setVisible(any);
+  changes_head_->setVisible(any);
+  changes_->setVisible(any && !plan.answer->what_if.empty());
+  if (plan.answer == nullptr) return;
+  QStringList firsts;
+  for (const plan::Option& option : plan.answer->options) {
+    if (option.first)
+      firsts << opening(text_of(option.name)) + ": " + text_of(option.entry_condition);
+  }
+  first_->setText(firsts.isEmpty() ? tr("none of the options is the first step yet")
+                                   : firsts.join('\n'));
+  std::vector<Cells> rows;
+  for (const plan::WhatIf& change : plan.answer->what_if) {
+    rows.push_back({{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}});
+  }
+  changes_head_->setText(rows.empty() ? tr("No single input of the rules changes the next step")
+                                      : tr("What would change this"));
+  changes_->set({{tr("If")}, {tr("were")}, {tr("then"), false, true}}, std::move(rows));
+}
+
+void DecisionPanel::save_calendar() {
+  const Basis now = basis();
+  const auto patient = desk_.document.last_valid();
+  if (now.answer == nullptr || now.stale || patient == nullptr) {
+    QMessageBox::information(this, tr("Save as calendar"),
+                             tr("The dates are not current. Wait until they are reckoned."));
+    return;
+  }
+  const auto text = cli::calendar({patient->label, patient->limb.side, desk_.document.today()},
+                                  now.schedule->appointments);
+  if (!text) {
+    QMessageBox::warning(this, tr("Save as calendar"), problem_words(text.error().problems));
+    return;
+  }
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save as calendar"), "endplate.ics",
+                                                    tr("Calendar (*.ics)"));
+  if (path.isEmpty()) return;
+  const auto written = write_bytes(path, *text);
+  if (!written) {
+    QMessageBox::warning(this, tr("Save as calendar"), problem_words(written.error().problems));
+  }
+}
+
+}  // namespace endplate::ui
