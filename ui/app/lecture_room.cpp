@@ -4,7 +4,9 @@
 #include <QFileDialog>
 #include <QMessageBox>
 #include <QSaveFile>
+#include <algorithm>
 #include <map>
+#include <optional>
 
 #include "models/limb/limb_scene.hpp"
 #include "models/limb/pose.hpp"
@@ -36,6 +38,38 @@ Layers layers_of(const QStringList& names) {
   if (names.contains("nerves")) layers |= Layers(Layer::nerves) | Layer::small_nerves;
   if (names.contains("landmarks")) layers |= Layer::landmarks;
   return layers;
+}
+
+// Around the landmarks of a part of the limb, with so much flesh about them; the hand goes on
+// beyond the wrist along the forearm. Nothing for the whole limb, or where a landmark has no place.
+std::vector<Eigen::Vector3d> region_places(const limb::LimbScene& scene, const QString& region) {
+  constexpr double kFlesh_mm = 60.0;
+  constexpr double kHand_mm = 190.0;
+  const auto place = [&](std::string_view name) -> std::optional<Eigen::Vector3d> {
+    const auto& names = scene.shape->landmarks;
+    const auto found = std::ranges::find(names, name);
+    if (found == names.end()) return std::nullopt;
+    return scene.landmarks_mm[static_cast<std::size_t>(found - names.begin())];
+  };
+  const auto shoulder = place("acromion, lateral edge");
+  const auto elbow = place("lateral epicondyle");
+  const auto medial = place("medial epicondyle");
+  const auto wrist = place("radial styloid");
+  if (!shoulder || !elbow || !medial || !wrist) return {};
+  std::vector<Eigen::Vector3d> middle;
+  if (region == "shoulder") middle = {*shoulder, *shoulder + (*elbow - *shoulder) / 3.0};
+  if (region == "arm") middle = {*shoulder, *elbow};
+  if (region == "elbow") middle = {*elbow, *medial};
+  if (region == "forearm") middle = {*elbow, *wrist};
+  if (region == "hand") {
+    middle = {*wrist, *wrist + kHand_mm * (*wrist - *elbow).normalized()};
+  }
+  std::vector<Eigen::Vector3d> places;
+  for (const Eigen::Vector3d& at : middle) {
+    places.push_back(at - Eigen::Vector3d::Constant(kFlesh_mm));
+    places.push_back(at + Eigen::Vector3d::Constant(kFlesh_mm));
+  }
+  return places;
 }
 
 }  // namespace
@@ -107,6 +141,7 @@ void LectureRoom::show(const LectureStep& step) {
   view->set_layers(layers_of(step.layers));
   view->highlight(step_foreground(step, tables.anatomy));
   view->look_from(aspect_of(step.view));
+  if (const auto scene = view->scene()) view->look_at(region_places(*scene, step.region));
 }
 
 void LectureRoom::save_figure() {

@@ -3552,11 +3552,11 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <name>endplate::ui::LectureRoom</name>
     <message>
         <source>LEFT</source>
-        <translation>LINKER</translation>
+        <translation>LINKE</translation>
     </message>
     <message>
         <source>RIGHT</source>
-        <translation>RECHTER</translation>
+        <translation>RECHTE</translation>
     </message>
     <message>
         <source>Save this step as a figure</source>
@@ -3966,7 +3966,7 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     </message>
     <message>
         <source>%1 LIMB  -  step %2 of %3</source>
-        <translation>%1 ARM  -  Schritt %2 von %3</translation>
+        <translation>%1 EXTREMITÄT  -  Schritt %2 von %3</translation>
     </message>
     <message>
         <source>Sources: %1</source>

@@ -211,7 +211,18 @@ void LimbView::look_from(Aspect aspect) {
 }
 
 void LimbView::reset_view() {
+  parts_->touched = false;
   if (parts_->meshes) parts_->fit();
+}
+
+void LimbView::look_at(const std::vector<Eigen::Vector3d>& places_mm) {
+  Eigen::AlignedBox3d box;
+  for (const Eigen::Vector3d& place : places_mm) box.extend(place);
+  if (box.isEmpty()) return;
+  Parts& p = *parts_;
+  p.touched = true;
+  p.camera.fit(box, size());
+  p.move_camera();
 }
 
 void LimbView::set_lesion_marks(std::vector<LesionMark> marks) {

@@ -52,6 +52,8 @@ class LimbView : public QOpenGLWidget {
 
   void look_from(Aspect aspect);
   void reset_view();
+  // A part of the limb fills the picture, until it is looked at otherwise.
+  void look_at(const std::vector<Eigen::Vector3d>& places_mm);
 
   void set_tool(Tool tool);
   Tool tool() const;
