@@ -119,6 +119,13 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   connect(view_, &LimbView::tool_changed, this, [this](Tool tool) {
     measure_->setChecked(tool == Tool::measure);
     draw_->setChecked(tool == Tool::draw_incision);
+    // A line is judged in the pose of the case, so it is drawn in that pose: a named approach may
+    // have left the limb in its own.
+    const auto patient = desk_.document.last_valid();
+    if (tool == Tool::draw_incision && patient) {
+      view_->set_routes({});
+      view_->set_pose(limb::pose_from(patient->limb.pose_deg));
+    }
   });
   apply_palette();
   note_case();
