@@ -28,7 +28,7 @@ struct FittedLimb {
 Expected<FittedLimb> shipped_fit(const evidence::DataPackage& package);
 
 // That of fit_without().
-FittedLimb fitted_limb(const limb::Atlas& unfitted, const LeftOutFit& fit);
+FittedLimb fitted_limb(const limb::Atlas& unfitted, const LeftOutFit& left_out);
 
 // For one limb of a population like the studied ones, as models/limb/distance.hpp has it for what
 // no study measured: the error that fits make on studies that they did not see, the spread between

@@ -108,7 +108,7 @@ class SceneLimb {
  public:
   // Faults as CaseLimb::from. Takes about half a second.
   static Expected<SceneLimb> from(const evidence::DataPackage& package,
-                                  const anatomy::Anatomy& anatomy, const casefile::Limb& limb,
+                                  const anatomy::Anatomy& anatomy, const casefile::Limb& given,
                                   const std::vector<casefile::Operation>& operations = {},
                                   int fineness = 1);
 

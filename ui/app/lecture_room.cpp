@@ -77,8 +77,6 @@ std::vector<Eigen::Vector3d> region_places(const limb::LimbScene& scene, const Q
 LectureRoom::LectureRoom(Desk desk, LimbStage& stage, QWidget* window)
     : QObject(window), desk_(desk), stage_(stage), window_(window) {}
 
-LectureRoom::~LectureRoom() = default;
-
 QString LectureRoom::default_path() const {
   return text_of((desk_.document.tables().folder / "lectures" / "five-great-nerves.json").string());
 }

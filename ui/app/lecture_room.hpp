@@ -18,7 +18,6 @@ class LectureRoom : public QObject {
 
  public:
   LectureRoom(Desk desk, LimbStage& stage, QWidget* window);
-  ~LectureRoom() override;
 
   /// The lecture that ships with the tables.
   QString default_path() const;

@@ -1,5 +1,6 @@
 #include "ui/app/limb_stage.hpp"
 
+#include <QEvent>
 #include <QFileDialog>
 #include <QFutureWatcher>
 #include <QLabel>
@@ -9,6 +10,7 @@
 #include <QtConcurrentRun>
 #include <algorithm>
 #include <cmath>
+#include <nlohmann/json.hpp>
 
 #include "models/examination/case_injuries.hpp"
 #include "models/incision/incision.hpp"
@@ -130,8 +132,6 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   apply_palette();
   note_case();
 }
-
-LimbStage::~LimbStage() = default;
 
 void LimbStage::note_case() {
   const auto patient = desk_.document.last_valid();

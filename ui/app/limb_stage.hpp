@@ -28,7 +28,6 @@ class LimbStage : public QWidget {
 
  public:
   explicit LimbStage(Desk desk, QWidget* parent = nullptr);
-  ~LimbStage() override;
 
   /// Null where the screen has no OpenGL; then a line says so, and all else works.
   LimbView* view() const { return view_; }

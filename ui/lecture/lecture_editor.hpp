@@ -40,18 +40,18 @@ class LectureEditor : public QDialog {
   int shown_ = -1;  // the step in the form
   bool filling_ = false;
 
-  QListWidget* list_;
-  QLineEdit* lecture_title_;
-  QLineEdit* title_;
-  QComboBox* kind_;
-  QComboBox* nerve_;
-  QComboBox* view_;
-  QComboBox* region_;
-  QListWidget* layers_;
-  QPlainTextEdit* say_;
-  QLineEdit* rules_;
-  QLabel* problem_;
-  QPushButton* accept_;
+  QListWidget* list_ = nullptr;
+  QLineEdit* lecture_title_ = nullptr;
+  QLineEdit* title_ = nullptr;
+  QComboBox* kind_ = nullptr;
+  QComboBox* nerve_ = nullptr;
+  QComboBox* view_ = nullptr;
+  QComboBox* region_ = nullptr;
+  QListWidget* layers_ = nullptr;
+  QPlainTextEdit* say_ = nullptr;
+  QLineEdit* rules_ = nullptr;
+  QLabel* problem_ = nullptr;
+  QPushButton* accept_ = nullptr;
 };
 
 }  // namespace endplate::ui
