@@ -257,7 +257,7 @@ double expected_of_length(const Compared& one, const std::vector<double>& length
 }
 
 // Of a share of n limbs, `reached` of them: slack is normal between limbs, and studies differ as
-// much as limbs do (fit_summary.csv: 2.1 mm + 16 % of a distance against 2.2 mm + 15 %).
+// much as limbs do (fit_summary.csv: 2.3 mm + 17 % of a distance against 2.3 mm + 15 %).
 double expected_of_share(const Compared& one, int reached, int n) {
   const boost::math::normal standard;
   const double here = quantile(standard, (reached + 0.5) / (n + 1.0));

@@ -6,25 +6,11 @@
 #include <cmath>
 
 #include "models/anatomy/supply_facts.hpp"
+#include "ui/app/muscle_words.hpp"
 #include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
 
 namespace endplate::ui {
-namespace {
-
-QString name_of(const anatomy::Muscle& muscle) {
-  return muscle.part == "whole" ? text_of(muscle.name)
-                                : text_of(muscle.name) + ", " + text_of(muscle.part);
-}
-
-QString roots_of(const anatomy::Muscle& muscle) {
-  QStringList roots;
-  for (const anatomy::RootSupply& root : muscle.roots) roots.push_back(text_of(root.root));
-  return roots.join(", ");
-}
-
-}  // namespace
-
 PickCard::PickCard(const CaseTables& tables, QWidget* parent) : QFrame(parent), tables_(tables) {
   setFrameShape(QFrame::StyledPanel);
   auto* row = new QHBoxLayout(this);

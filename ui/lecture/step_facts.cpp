@@ -4,22 +4,14 @@
 #include <QMap>
 
 #include "models/anatomy/supply_facts.hpp"
+#include "ui/app/muscle_words.hpp"
+#include "ui/app/words.hpp"
 
 namespace endplate::ui {
 namespace {
 
 QString tr(const char* text) {
   return QCoreApplication::translate("endplate::ui::StepFacts", text);
-}
-
-QString of(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
-QString roots_of(const anatomy::Muscle& muscle) {
-  QStringList roots;
-  for (const anatomy::RootSupply& root : muscle.roots) roots.push_back(of(root.root));
-  return roots.join(", ");
 }
 
 // Parts of one muscle that follow one another share a line.
@@ -29,15 +21,16 @@ QVector<StepFact> muscle_facts(const anatomy::NerveFacts& facts, const anatomy::
   for (const std::size_t m : facts.muscles) {
     const anatomy::Muscle& muscle = anatomy.muscles()[m];
     const bool whole = muscle.part == "whole";
-    if (of(muscle.name) == last && !whole) {
-      lines.back().text += QString("; %1 (%2)").arg(of(muscle.part), roots_of(muscle));
+    if (text_of(muscle.name) == last && !whole) {
+      lines.back().text += QString("; %1 (%2)").arg(text_of(muscle.part), roots_of(muscle));
     } else {
-      lines.push_back(
-          {whole ? QString("%1 (%2)").arg(of(muscle.name), roots_of(muscle))
-                 : QString("%1: %2 (%3)").arg(of(muscle.name), of(muscle.part), roots_of(muscle)),
-           of(muscle.source)});
+      lines.push_back({whole
+                           ? QString("%1 (%2)").arg(text_of(muscle.name), roots_of(muscle))
+                           : QString("%1: %2 (%3)")
+                                 .arg(text_of(muscle.name), text_of(muscle.part), roots_of(muscle)),
+                       text_of(muscle.source)});
     }
-    last = of(muscle.name);
+    last = text_of(muscle.name);
   }
   return lines;
 }
@@ -46,11 +39,11 @@ QVector<StepFact> area_facts(const anatomy::NerveFacts& facts, const anatomy::An
   QVector<StepFact> lines;
   for (const std::size_t a : facts.areas) {
     const anatomy::SkinArea& area = anatomy.areas()[a];
-    QString text = of(area.name);
+    QString text = text_of(area.name);
     if (!area.autonomous_zone.empty() && area.autonomous_zone != "no") {
-      text += " - " + tr("its own zone: %1").arg(of(area.autonomous_zone));
+      text += " - " + tr("its own zone: %1").arg(text_of(area.autonomous_zone));
     }
-    lines.push_back({text, of(area.source)});
+    lines.push_back({text, text_of(area.source)});
   }
   return lines;
 }
@@ -61,7 +54,7 @@ QVector<StepFact> variant_facts(const anatomy::NerveFacts& facts, const anatomy:
   for (const std::size_t v : facts.variants) {
     const anatomy::Variant& variant = anatomy.variants()[v];
     const anatomy::Prevalence& found = variant.prevalence;
-    QString text = of(variant.name);
+    QString text = text_of(variant.name);
     if (found.pooled && found.rows.size() > 1) {
       text += tr(": %1 % of limbs, %2 to %3 % by study")
                   .arg(qRound(100.0 * *found.pooled))
@@ -73,11 +66,11 @@ QVector<StepFact> variant_facts(const anatomy::NerveFacts& facts, const anatomy:
       text += tr(": how often is not published");
     }
     QStringList studies;
-    for (const anatomy::PrevalenceRow& row : found.rows) studies.push_back(of(row.study));
+    for (const anatomy::PrevalenceRow& row : found.rows) studies.push_back(text_of(row.study));
     // How often it is there was counted by nobody; that it is has a source.
     if (studies.isEmpty()) {
       for (const anatomy::VariantEffect& effect : variant.effects) {
-        studies.push_back(of(effect.source));
+        studies.push_back(text_of(effect.source));
       }
     }
     studies.removeDuplicates();
@@ -89,12 +82,11 @@ QVector<StepFact> variant_facts(const anatomy::NerveFacts& facts, const anatomy:
 QVector<StepFact> rule_facts(const LectureStep& step, const evidence::DataPackage& package) {
   QMap<QString, StepFact> by_id;
   for (const evidence::Row row : package.table("approaches")) {
-    const QString id = of(std::string(row.text("id")));
+    const QString id = text_of(row.text("id"));
     if (!step.rules.contains(id)) continue;
-    by_id[id] = {
-        QString("%1: \u201c%2\u201d")
-            .arg(of(std::string(row.text("approach"))), of(std::string(row.text("safe_rule")))),
-        of(std::string(row.text("source")))};
+    by_id[id] = {QString("%1: \u201c%2\u201d")
+                     .arg(text_of(row.text("approach")), text_of(row.text("safe_rule"))),
+                 text_of(row.text("source"))};
   }
   QVector<StepFact> lines;
   for (const QString& id : step.rules) lines.push_back(by_id[id]);
@@ -135,9 +127,10 @@ QStringList step_foreground(const LectureStep& step, const anatomy::Anatomy& ana
     const auto nerve = anatomy.tree().find(name.toStdString());
     if (!nerve) continue;
     const anatomy::NerveFacts facts = anatomy::facts_of_nerve(anatomy, *nerve);
-    for (const auto branch : facts.branches) names.push_back(of(anatomy.tree().node(branch).name));
+    for (const auto branch : facts.branches)
+      names.push_back(text_of(anatomy.tree().node(branch).name));
     if (step.kind != StepKind::muscles) continue;
-    for (const std::size_t m : facts.muscles) names.push_back(of(anatomy.muscles()[m].id));
+    for (const std::size_t m : facts.muscles) names.push_back(text_of(anatomy.muscles()[m].id));
   }
   return names;
 }
