@@ -1,6 +1,5 @@
 #include <QApplication>
 #include <QCommandLineParser>
-#include <QSurfaceFormat>
 #include <chrono>
 #include <cstdio>
 
@@ -9,7 +8,6 @@
 #include "ui/app/settings.hpp"
 #include "ui/app/start.hpp"
 #include "ui/document/case_tables.hpp"
-#include "ui/view/surface_format.hpp"
 
 namespace {
 
@@ -25,8 +23,6 @@ int refuse(const endplate::Error& error) {
 
 int main(int argc, char** argv) {
   namespace ui = endplate::ui;
-  QSurfaceFormat::setDefaultFormat(ui::surface_format());
-  QCoreApplication::setAttribute(Qt::AA_ShareOpenGLContexts);
   QApplication application(argc, argv);
   ui::prepare(application);
 

@@ -42,8 +42,8 @@ inline constexpr double kLongestGraft_mm = 70.0;
 
 // Of so many figures of dissections that the limb was not made from, so many lie where computed
 // (docs/transfer-reach.md; a test counts them).
-inline constexpr int kDissectedFigures = 25;
-inline constexpr int kDissectedInside = 17;
+inline constexpr int kDissectedFigures = 29;
+inline constexpr int kDissectedInside = 20;
 
 // A recipient is sewn where so much of it still stands out of the muscle, if it is that long
 // (assumed).

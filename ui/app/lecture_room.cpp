@@ -11,6 +11,7 @@
 #include "models/limb/limb_scene.hpp"
 #include "models/limb/pose.hpp"
 #include "ui/app/limb_stage.hpp"
+#include "ui/app/png_file.hpp"
 #include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
@@ -108,11 +109,11 @@ Presenter* LectureRoom::present(const Lecture& lecture) {
   picture.side = desk_.document.last_valid() && desk_.document.last_valid()->limb.side == Side::left
                      ? tr("LEFT")
                      : tr("RIGHT");
-  if (view != nullptr) {
-    picture.widget = view;
-    picture.show = [this](const LectureStep& step) { show(step); };
-    picture.image = [view](QSize pixels) { return view->picture(pixels); };
-  }
+  picture.widget = view;
+  picture.show = [this](const LectureStep& step) { show(step); };
+  picture.take = [view](QSize pixels, std::function<void(const QImage&)> taken) {
+    view->take_picture(pixels, std::move(taken));
+  };
   const CaseTables& tables = desk_.document.tables();
   presenter_ = new Presenter(lecture, picture, [&tables](const LectureStep& step) {
     return step_facts(step, tables.anatomy, tables.package);
@@ -147,9 +148,12 @@ void LectureRoom::save_figure() {
       presenter_, tr("Save this step as a figure"),
       tr("step-%1.png").arg(presenter_->step() + 1, 2, 10, QChar('0')), tr("PNG picture (*.png)"));
   if (path.isEmpty()) return;
-  if (!presenter_->figure(kFigure).save(path, "PNG")) {
-    QMessageBox::warning(presenter_, tr("Lecture"), tr("Nothing was written to %1.").arg(path));
-  }
+  presenter_->take_figure(kFigure, [this, path](const QImage& figure) {
+    save_png(this, figure, path, [this, path](bool written) {
+      if (written) return;
+      QMessageBox::warning(window_, tr("Lecture"), tr("Nothing was written to %1.").arg(path));
+    });
+  });
 }
 
 void LectureRoom::edit(const Lecture& lecture, const QString& path) {

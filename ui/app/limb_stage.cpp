@@ -19,6 +19,7 @@
 #include "models/limb/pose.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/pick_card.hpp"
+#include "ui/app/png_file.hpp"
 #include "ui/app/risk_bar.hpp"
 #include "ui/app/risk_layer.hpp"
 #include "ui/app/settings.hpp"
@@ -66,30 +67,20 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  QString why;
-  if (LimbView::opengl_available(&why)) {
-    risk_ = new RiskLayer(desk_.document.shared_tables(), this);
-    risk_bar_ = new RiskBar(this);
-    risk_bar_->hide();
-    view_ = new LimbView(this);
-    view_->setAccessibleName(tr("Picture of the limb"));
-    add_tools();
-    column->addWidget(tools_);
-    column->addWidget(hands_);
-    column->addWidget(risk_bar_);
-    column->addWidget(view_, 1);
-  } else {
-    absent_ = new QLabel(
-        tr("No picture: this screen has no OpenGL (%1). Everything else works.").arg(why), this);
-    absent_->setWordWrap(true);
-    absent_->setAlignment(Qt::AlignCenter);
-    absent_->setMargin(24);
-    column->addWidget(absent_, 1);
-  }
+  risk_ = new RiskLayer(desk_.document.shared_tables(), this);
+  risk_bar_ = new RiskBar(this);
+  risk_bar_->hide();
+  view_ = new LimbView(this);
+  view_->setAccessibleName(tr("Picture of the limb"));
+  add_tools();
+  column->addWidget(tools_);
+  column->addWidget(hands_);
+  column->addWidget(risk_bar_);
+  if (QString why; !LimbView::opengl_available(&why)) column->addWidget(flat_note(why));
+  column->addWidget(view_, 1);
   card_ = new PickCard(desk_.document.tables(), this);
   column->addWidget(card_);
   connect(card_, &PickCard::closed, this, [this] { point_out({}); });
-  if (view_ == nullptr) return;
 
   connect(&desk_.document, &CaseDocument::changed, this, &LimbStage::note_case);
   connect(&desk_.answers, &AnswerRunner::answered, this, &LimbStage::note_answer);
@@ -131,6 +122,13 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   });
   apply_palette();
   note_case();
+}
+
+QLabel* LimbStage::flat_note(const QString& why) {
+  auto* note = new QLabel(tr("%1 The limb is drawn flat; everything else works.").arg(why), this);
+  note->setWordWrap(true);
+  note->setMargin(6);
+  return note;
 }
 
 void LimbStage::note_case() {
@@ -305,7 +303,6 @@ void LimbStage::note_measure(const Measurement& measurement) {
 void LimbStage::show_transfer(const QString& donor, double donor_cut_mm, const QString& recipient,
                               double recipient_cut_mm) {
   ways_.clear();
-  if (view_ == nullptr) return;
   const auto scene = view_->scene();
   const auto length = [&](const QString& nerve) {
     const auto at = scene ? scene->shape->find_nerve(plain(nerve)) : std::nullopt;
@@ -322,12 +319,11 @@ void LimbStage::show_transfer(const QString& donor, double donor_cut_mm, const Q
 }
 
 void LimbStage::point_out(const QStringList& names) {
-  if (view_ != nullptr) view_->highlight(names);
+  view_->highlight(names);
 }
 
 void LimbStage::show_question(const QString& name) {
   question_ = plain(name);
-  if (view_ == nullptr) return;
   const auto patient = desk_.document.last_valid();
   if (question_ != "incision" && patient) {
     view_->set_pose(limb::pose_from(patient->limb.pose_deg));
@@ -338,18 +334,16 @@ void LimbStage::show_question(const QString& name) {
 }
 
 LimbView* LimbStage::lend() {
-  if (view_ != nullptr) {
-    ++marks_wanted_;
-    view_->set_lesion_marks({});
-    view_->set_routes({});
-    view_->clear_skin_values();
-  }
+  ++marks_wanted_;
+  view_->set_lesion_marks({});
+  view_->set_routes({});
+  view_->clear_skin_values();
   return view_;
 }
 
 void LimbStage::take_back() {
-  if (view_ == nullptr) return;
-  static_cast<QVBoxLayout*>(layout())->insertWidget(3, view_, 1);
+  auto* column = static_cast<QVBoxLayout*>(layout());
+  column->insertWidget(column->indexOf(card_), view_, 1);
   view_->show();
   view_->set_layers(kUsualLayers);
   view_->highlight({});
@@ -362,7 +356,7 @@ void LimbStage::take_back() {
 
 void LimbStage::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange && view_ != nullptr) apply_palette();
+  if (event->type() == QEvent::PaletteChange) apply_palette();
 }
 
 void LimbStage::apply_palette() {
@@ -375,12 +369,13 @@ void LimbStage::save_picture() {
   if (path.isEmpty()) return;
   const QSize shown = view_->size();
   const QSize pixels(kPrintWidth, kPrintWidth * shown.height() / std::max(1, shown.width()));
-  if (!view_->picture(pixels).save(path, "PNG")) {
-    card_->say(tr("The picture could not be written to %1").arg(path));
-    return;
-  }
-  card_->say(tr("Picture saved to %1").arg(path));
-  Q_EMIT picture_saved(path);
+  view_->take_picture(pixels, [this, path](const QImage& picture) {
+    save_png(this, picture, path, [this, path](bool written) {
+      card_->say(written ? tr("Picture saved to %1").arg(path)
+                         : tr("The picture could not be written to %1").arg(path));
+      if (written) Q_EMIT picture_saved(path);
+    });
+  });
 }
 
 }  // namespace endplate::ui

@@ -29,7 +29,7 @@ class LimbStage : public QWidget {
  public:
   explicit LimbStage(Desk desk, QWidget* parent = nullptr);
 
-  /// Null where the screen has no OpenGL; then a line says so, and all else works.
+  /// A flat drawing where the screen has no OpenGL; then a line says so.
   LimbView* view() const { return view_; }
 
   /// The question on the right, by its name in the window: what is laid over the limb.
@@ -58,6 +58,7 @@ class LimbStage : public QWidget {
   struct Marks;
 
   void add_tools();
+  QLabel* flat_note(const QString& why);
   void note_case();
   void note_answer(Question question);
   void build_limb(const std::string& key);
@@ -81,7 +82,6 @@ class LimbStage : public QWidget {
   RiskLayer* risk_ = nullptr;
   QToolButton* draw_ = nullptr;
   QToolButton* measure_ = nullptr;
-  QLabel* absent_ = nullptr;
   PickCard* card_ = nullptr;
   std::optional<std::string> key_;  // of the limb that is shown or being made
   std::string question_;            // in front

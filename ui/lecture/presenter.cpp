@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QPointer>
 #include <utility>
 
 #include "ui/lecture/step_page.hpp"
@@ -48,22 +49,27 @@ void Presenter::go_to(qsizetype step) {
   Q_EMIT step_changed(at_);
 }
 
-QImage Presenter::figure(QSize pixels) {
+void Presenter::take_figure(QSize pixels, std::function<void(const QImage&)> taken) {
+  const int split = pixels.width() * kPictureShare / (kPictureShare + kWordsShare);
+  const QPointer<Presenter> there(this);
+  auto compose = [there, pixels, split, at = at_, taken = std::move(taken)](const QImage& picture) {
+    if (there) taken(there->slide(pixels, split, picture, at));
+  };
+  picture_.take ? picture_.take(QSize(split, pixels.height()), compose) : compose({});
+}
+
+QImage Presenter::slide(QSize pixels, int split, const QImage& picture, qsizetype at) const {
   QImage image(pixels, QImage::Format_RGB32);
   image.fill(palette().color(QPalette::Window));
   QPainter painter(&image);
-  const int split = pixels.width() * kPictureShare / (kPictureShare + kWordsShare);
-  if (picture_.image) {
-    painter.drawImage(QRect(0, 0, split, pixels.height()),
-                      picture_.image(QSize(split, pixels.height())));
-  }
+  if (!picture.isNull()) painter.drawImage(QRect(0, 0, split, pixels.height()), picture);
   // Laid out anew at the size of the figure, on a page of its own.
   StepPage words;
   words.setPalette(palette());
   words.resize(pixels.width() - split, pixels.height());
   words.setAttribute(Qt::WA_DontShowOnScreen);
-  const LectureStep& step = lecture_.steps[at_];
-  words.show_step(step, facts_(step), at_ + 1, lecture_.steps.size(), picture_.side);
+  const LectureStep& step = lecture_.steps[at];
+  words.show_step(step, facts_(step), at + 1, lecture_.steps.size(), picture_.side);
   words.show();
   words.render(&painter, QPoint(split, 0));
   return image;

@@ -15,8 +15,9 @@ class StepPage;
 struct PresenterPicture {
   QWidget* widget = nullptr;
   std::function<void(const LectureStep&)> show;
-  std::function<QImage(QSize)> image;  // as it stands, at that many pixels
-  QString side;                        // "RIGHT" or "LEFT"
+  // As it stands, at that many pixels, handed over when it is drawn.
+  std::function<void(QSize, std::function<void(const QImage&)>)> take;
+  QString side;  // "RIGHT" or "LEFT"
 };
 
 class Presenter : public QWidget {
@@ -29,8 +30,8 @@ class Presenter : public QWidget {
 
   qsizetype step() const { return at_; }
   const Lecture& lecture() const { return lecture_; }
-  /// The picture with its words, as a slide of that size.
-  QImage figure(QSize pixels);
+  /// The picture with its words, as a slide of that size; handed over when it is drawn.
+  void take_figure(QSize pixels, std::function<void(const QImage&)> taken);
 
  public Q_SLOTS:
   /// Stays within the lecture.
@@ -46,6 +47,8 @@ class Presenter : public QWidget {
   void closeEvent(QCloseEvent* event) override;
 
  private:
+  QImage slide(QSize pixels, int split, const QImage& picture, qsizetype at) const;
+
   Lecture lecture_;
   PresenterPicture picture_;
   Facts facts_;

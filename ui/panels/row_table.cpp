@@ -22,6 +22,8 @@ constexpr int kWidestWord = 260;
 constexpr int kAbove = 3;  // and below the words of a row
 constexpr int kBeside = 3;
 constexpr int kBesideTitle = 16;
+// As many as fill a screen; the others follow when the window has nothing better to do.
+constexpr int kRowsAtOnce = 60;
 
 QString csv_cell(QString text) {
   text.replace('"', "\"\"");
@@ -127,6 +129,10 @@ RowTable::RowTable(const QString& name, QWidget* parent)
   verticalHeader()->hide();
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  rows_soon_.setSingleShot(true);
+  rows_soon_.setInterval(0);
+  connect(&rows_soon_, &QTimer::timeout, this, [this] { lay_out_rows(next_row_); });
+  connect(order, &QAbstractItemModel::layoutChanged, this, &RowTable::lay_out);
   connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           [this] { Q_EMIT chosen_changed(chosen()); });
 }
@@ -214,7 +220,7 @@ void RowTable::lay_out() {
     const int least = least_width(column);
     setColumnWidth(column, std::max(left * least / shares, least));
   }
-  for (int row = 0; row < model()->rowCount(); ++row) setRowHeight(row, height_of(row));
+  lay_out_rows(0);
   if (whole_) {
     int height = horizontalHeader()->sizeHint().height() + 2 * frameWidth();
     for (int row = 0; row < model_->rowCount(); ++row) height += rowHeight(row);
@@ -224,6 +230,14 @@ void RowTable::lay_out() {
     setFixedHeight(height);
   }
   laying_out_ = false;
+}
+
+// A table within a page needs all of its rows to know its own height.
+void RowTable::lay_out_rows(int first) {
+  const int rows = model()->rowCount();
+  next_row_ = whole_ ? rows : std::min(rows, first + kRowsAtOnce);
+  for (int row = first; row < next_row_; ++row) setRowHeight(row, height_of(row));
+  next_row_ < rows ? rows_soon_.start() : rows_soon_.stop();
 }
 
 void RowTable::resizeEvent(QResizeEvent* event) {

@@ -3,6 +3,7 @@
 // shown.
 #include <QAbstractTableModel>
 #include <QTableView>
+#include <QTimer>
 #include <QVariant>
 #include <vector>
 
@@ -86,6 +87,7 @@ class RowTable : public QTableView {
 
  private:
   void lay_out();
+  void lay_out_rows(int first);
   int height_of(int row) const;
   int least_width(int column) const;
 
@@ -93,6 +95,8 @@ class RowTable : public QTableView {
   std::vector<QString> behind_;
   bool whole_ = false;
   bool laying_out_ = false;
+  QTimer rows_soon_;  // those that have not been laid out
+  int next_row_ = 0;
 };
 
 }  // namespace endplate::ui

@@ -3594,8 +3594,8 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <translation>Bild des Arms</translation>
     </message>
     <message>
-        <source>No picture: this screen has no OpenGL (%1). Everything else works.</source>
-        <translation>Kein Bild: dieser Bildschirm hat kein OpenGL (%1). Alles andere geht.</translation>
+        <source>%1 The limb is drawn flat; everything else works.</source>
+        <translation>%1 Der Arm ist flach gezeichnet; alles andere geht.</translation>
     </message>
     <message>
         <source>Nerve within %1 mm, %2 mm deep</source>

@@ -1,14 +1,16 @@
 #pragma once
 // The living limb: a picture of one limb in one pose that is turned, asked and drawn upon.
 //
-// The interface thread draws and listens; posing, settling against the skin and measuring over the
-// skin are done on threads of their own, of which the latest request wins. Everything may be set
-// before the widget is shown. Keys: 1 to 5 front, back, lateral, medial, proximal; arrows turn;
-// plus and minus; Home shows all; Escape lays a tool down, Return ends an incision, Backspace takes
-// its last point away. The left button turns and picks, the right or middle one shifts.
+// The interface thread listens and shows pictures; drawing them, posing, settling against the skin
+// and measuring over the skin are done on threads of their own, of which the latest request wins.
+// Everything may be set before the widget is shown. Keys: 1 to 5 front, back, lateral, medial,
+// proximal; arrows turn; plus and minus; Home shows all; Escape lays a tool down, Return ends an
+// incision, Backspace takes its last point away. The left button turns and picks, the right or
+// middle one shifts.
 #include <QImage>
-#include <QOpenGLWidget>
 #include <QStringList>
+#include <QWidget>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
@@ -21,15 +23,15 @@
 
 namespace endplate::ui {
 
-class LimbView : public QOpenGLWidget {
+class LimbView : public QWidget {
   Q_OBJECT
 
  public:
   explicit LimbView(QWidget* parent = nullptr);
   ~LimbView() override;
 
-  // Whether this screen can show the view at all; `why`: what is missing, for the reader. Needs a
-  // QGuiApplication. Without it, do not make a LimbView.
+  // Whether this screen has what VTK draws with; `why`: what is missing, for the reader. Needs a
+  // QGuiApplication. Without it the view is a flat drawing.
   static bool opengl_available(QString* why = nullptr);
 
   // Another limb (size, side, operations); marks on nerves stay where their nerves are.
@@ -71,9 +73,15 @@ class LimbView : public QOpenGLWidget {
   void clear_skin_values();
   void set_clip(std::optional<ClipPlane> clip);
 
-  // As it is looked at, with names and side, of any size. Takes some tenths of a second. Null
-  // without OpenGL or before the first scene.
-  QImage picture(const QSize& pixels, PaletteKind kind = PaletteKind::print) const;
+  // As it is looked at, with names and side, of any size. Drawn aside; `taken` is called on the
+  // interface thread, with a null picture if there is nothing to draw, and not at all when the view
+  // has gone.
+  void take_picture(const QSize& pixels, std::function<void(const QImage&)> taken,
+                    PaletteKind kind = PaletteKind::print);
+  // What is on the screen, in its pixels; null before the first picture.
+  const QImage& shown() const;
+  // Whether that is what was last asked for, with smooth edges.
+  bool is_up_to_date() const;
 
   // For a place of the scene: where it is in the widget, logical pixels.
   QPointF to_widget(const Eigen::Vector3d& place_mm) const;
@@ -95,14 +103,15 @@ class LimbView : public QOpenGLWidget {
   void incision_drawn(const std::vector<endplate::ui::SkinSpot>& marks,
                       const std::vector<endplate::ui::SkinSpot>& line);
   void tool_changed(endplate::ui::Tool tool);
-  // The picture shows the pose last asked for; `held`: as the skin lets it.
+  // Another pose is on the screen, the one last asked for or, while joints are dragged, one before
+  // it; `held`: the last one, as the skin lets it.
   void pose_shown(bool held);
-  // How long drawing took on the interface thread.
-  void frame_drawn(double milliseconds);
+  // Another picture is on the screen; how long it took to draw.
+  void picture_shown(double milliseconds);
 
  protected:
-  void initializeGL() override;
-  void paintGL() override;
+  void paintEvent(QPaintEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
@@ -115,7 +124,6 @@ class LimbView : public QOpenGLWidget {
  private:
   struct Parts;
   friend struct Parts;
-  void release_gl();
   std::unique_ptr<Parts> parts_;
 };
 

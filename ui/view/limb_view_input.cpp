@@ -207,7 +207,7 @@ void LimbView::set_tool(Tool tool) {
   if (tool == Tool::measure) clear_measurement();
   if (tool == Tool::draw_incision) clear_incision();
   setCursor(tool == Tool::look ? Qt::ArrowCursor : Qt::CrossCursor);
-  update();
+  p.redraw();
   Q_EMIT tool_changed(tool);
 }
 
@@ -291,24 +291,24 @@ void LimbView::keyPressEvent(QKeyEvent* event) {
       p.camera.zoom(1.0 / kKeyZoom, middle, size());
       break;
     case Qt::Key_Escape:
-      if (p.tool == Tool::look) return QOpenGLWidget::keyPressEvent(event);
+      if (p.tool == Tool::look) return QWidget::keyPressEvent(event);
       return set_tool(Tool::look);
     case Qt::Key_Return:
     case Qt::Key_Enter:
-      if (p.tool != Tool::draw_incision) return QOpenGLWidget::keyPressEvent(event);
+      if (p.tool != Tool::draw_incision) return QWidget::keyPressEvent(event);
       return finish_incision();
     case Qt::Key_Backspace:
-      if (p.tool != Tool::draw_incision) return QOpenGLWidget::keyPressEvent(event);
+      if (p.tool != Tool::draw_incision) return QWidget::keyPressEvent(event);
       return p.take_last_mark_away();
     default:
-      return QOpenGLWidget::keyPressEvent(event);
+      return QWidget::keyPressEvent(event);
   }
   p.touched = true;
   p.move_camera();
 }
 
 void LimbView::leaveEvent(QEvent* event) {
-  QOpenGLWidget::leaveEvent(event);
+  QWidget::leaveEvent(event);
   Q_EMIT hovered({});
 }
 

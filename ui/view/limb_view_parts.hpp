@@ -1,21 +1,23 @@
 #pragma once
 // The inside of LimbView, for the limb_view*.cpp files.
 #include <QElapsedTimer>
-#include <QMetaObject>
+#include <QOffscreenSurface>
 #include <QPointF>
 #include <QTimer>
 #include <atomic>
+#include <deque>
 #include <memory>
 #include <mutex>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "models/limb/skin_tape.hpp"
 #include "ui/view/latest_task.hpp"
 #include "ui/view/limb_view.hpp"
+#include "ui/view/picture_thread.hpp"
 #include "ui/view/scene_extras.hpp"
 #include "ui/view/scene_pick.hpp"
-#include "ui/view/scene_stage.hpp"
 
 namespace endplate::ui {
 
@@ -42,6 +44,17 @@ struct LimbView::Parts {
   void remark();
   void move_camera();
   void move();  // something is moving
+
+  // Drawing. What changes together is ordered together, once the event is over.
+  void redraw();
+  void order_picture();
+  std::unique_ptr<PictureMaker> make_pictures();  // on the drawing thread
+  void note_begun();
+  PictureOrder order(const SceneStyle& in, const OrbitCamera& seen_from, const QSizeF& size) const;
+  ExtraMarks extra_marks() const;
+  void show_picture(Picture made);
+  void tell_pose(const std::shared_ptr<const SceneMeshes>& in_picture);
+  void call(std::function<void()> what);  // on the interface thread, while the view is there
 
   // Pointing.
   PictureSpot spot(const QPointF& at) const;
@@ -90,19 +103,24 @@ struct LimbView::Parts {
   std::optional<std::size_t> dragged_lesion;
   QElapsedTimer since_hover;
 
-  SceneStage stage;
-  bool gl_ready = false;
-  QMetaObject::Connection context_going;
-  OverlayLayout layout;
+  int samples = 4;
+  std::shared_ptr<const SceneStyle> ordered_style;  // null: `style` has changed
+  std::shared_ptr<const ExtraMarks> ordered_marks;  // null: the marks or the pose have
+  quint64 ordered = 0;                              // the latest order
+  Picture picture;                                  // on the screen
   int gl_errors = 0;
+  QTimer order_soon;
 
   std::mutex delivered_mutex;
   std::optional<Delivered> delivered;
   std::atomic<quint64> request = 0;  // the latest
   // One pose a picture: more would take the cores from the drawing. The next one begins as the
-  // picture of the last is drawn.
+  // picture of the last is taken up.
   bool pose_under_way = false;
+  bool pose_to_draw = false;  // it has come, and no picture of it was taken up yet
   std::optional<limb::Pose> next_pose;
+  // Poses whose picture has not been shown, in their order, and whether the skin held them.
+  std::deque<std::pair<std::shared_ptr<const SceneMeshes>, bool>> poses_to_tell;
   QTimer settle_soon;
   QTimer stand_still_soon;
 
@@ -113,10 +131,14 @@ struct LimbView::Parts {
   };
   Tape tape;
 
+  bool flat = false;  // no OpenGL
+  QOffscreenSurface surface;
+
   // Last, so that they end first: what runs on them uses what stands above.
   LatestTask settling;
   LatestTask measuring;
   LatestTask posing;
+  PictureThread drawing;
 };
 
 }  // namespace endplate::ui

@@ -1,44 +1,12 @@
 // The pose of the limb, worked out beside the interface thread.
-#include <QOpenGLContext>
 #include <utility>
 
 #include "ui/view/limb_view_parts.hpp"
 
 namespace endplate::ui {
-namespace {
 
-constexpr int kSettle_ms = 200;
-constexpr int kStill_ms = 180;
-constexpr int kSamples = 4;
-
-}  // namespace
-
-LimbView::Parts::Parts(LimbView& of)
-    : view(of),
-      stage({[this] {
-               // The context, not the widget: that would bind Qt's framebuffer in VTK's drawing.
-               QOpenGLContext* own = view.context();
-               if (own != nullptr) own->makeCurrent(own->surface());
-             },
-             [this] {
-               QOpenGLContext* own = view.context();
-               return own != nullptr && QOpenGLContext::currentContext() == own;
-             }}) {
-  stand_still_soon.setSingleShot(true);
-  stand_still_soon.setInterval(kStill_ms);
-  QObject::connect(&stand_still_soon, &QTimer::timeout, &view, [this] {
-    stage.set_samples(kSamples);
-    view.update();
-  });
-  settle_soon.setSingleShot(true);
-  settle_soon.setInterval(kSettle_ms);
-  QObject::connect(&settle_soon, &QTimer::timeout, &view, [this] { ask_settle(); });
-}
-
-// While things move, edges may be jagged: smooth ones cost as much as all else.
-void LimbView::Parts::move() {
-  stage.set_samples(0);
-  stand_still_soon.start();
+void LimbView::Parts::call(std::function<void()> what) {
+  QMetaObject::invokeMethod(&view, std::move(what), Qt::QueuedConnection);
 }
 
 void LimbView::Parts::ask_pose(const limb::Pose& wanted) {
@@ -88,8 +56,7 @@ void LimbView::Parts::deliver(Delivered what) {
     }
     delivered = std::move(what);
   }
-  QMetaObject::invokeMethod(
-      &view, [this] { take_delivered(); }, Qt::QueuedConnection);
+  call([this] { take_delivered(); });
 }
 
 void LimbView::Parts::take_delivered() {
@@ -108,19 +75,21 @@ void LimbView::Parts::take_delivered() {
     incision_line.clear();
     incision_marks.clear();
     line_at_mark.clear();
-    stage.set_style(style);
+    ordered_style.reset();
   }
   meshes = std::move(what->meshes);
   shown_pose = what->pose;
   measured_ends.clear();
   measurement.reset();
   tape_mm.clear();
-  stage.set_meshes(meshes);
   move();
   if (!fitted) fit();
   remark();
-  if (!view.isVisible()) begin_next_pose();
-  Q_EMIT view.pose_shown(what->held);
+  poses_to_tell.emplace_back(meshes, what->held);
+  pose_to_draw = true;
+  if (view.isVisible()) return;  // its picture tells
+  begin_next_pose();
+  tell_pose(meshes);
 }
 
 void LimbView::Parts::measure_over_skin() {
@@ -130,25 +99,22 @@ void LimbView::Parts::measure_over_skin() {
       tape.of = in;
     }
     const auto line = tape.tape->line(wanted.from.place_mm, wanted.to.place_mm);
-    QMetaObject::invokeMethod(
-        &view,
-        [this, line, in, wanted] {
-          // Another measurement or pose has come in between.
-          if (!measurement || meshes != in || measured_ends.size() != 2 ||
-              measured_ends[0].place_mm != wanted.from.place_mm ||
-              measured_ends[1].place_mm != wanted.to.place_mm) {
-            return;
-          }
-          if (line) {
-            measurement->over_skin_mm = line->length_mm;
-            tape_mm = line->points_mm;
-          } else {
-            measurement->over_skin_absent = QString::fromStdString(line.error());
-          }
-          remark();
-          Q_EMIT view.measured(*measurement);
-        },
-        Qt::QueuedConnection);
+    call([this, line, in, wanted] {
+      // Another measurement or pose has come in between.
+      if (!measurement || meshes != in || measured_ends.size() != 2 ||
+          measured_ends[0].place_mm != wanted.from.place_mm ||
+          measured_ends[1].place_mm != wanted.to.place_mm) {
+        return;
+      }
+      if (line) {
+        measurement->over_skin_mm = line->length_mm;
+        tape_mm = line->points_mm;
+      } else {
+        measurement->over_skin_absent = QString::fromStdString(line.error());
+      }
+      remark();
+      Q_EMIT view.measured(*measurement);
+    });
   });
 }
 

@@ -1,6 +1,5 @@
 #include "ui/view/overlay.hpp"
 
-#include <QApplication>
 #include <QCoreApplication>
 #include <QLinearGradient>
 #include <QPainter>
@@ -20,13 +19,6 @@ QString said(const char* text) {
   return QCoreApplication::translate("LimbOverlay", text);
 }
 
-QFont font_of(double points, bool bold = false) {
-  QFont font = QApplication::font();
-  font.setPointSizeF(points);
-  font.setBold(bold);
-  return font;
-}
-
 class Sheet {
  public:
   Sheet(QPainter& painter, const Overlay& overlay) : painter_(painter), o_(overlay) {}
@@ -42,6 +34,13 @@ class Sheet {
   }
 
  private:
+  QFont font_of(double points, bool bold = false) const {
+    QFont font = o_.font;
+    font.setPointSizeF(points);
+    font.setBold(bold);
+    return font;
+  }
+
   QColor veil() const {
     QColor colour = o_.palette.label;
     colour.setAlpha(215);

@@ -1,6 +1,7 @@
 #pragma once
 // What stands on the picture of the limb: the side in capitals, names with their lines, the scale,
 // the key of the skin's colours, the measurement. Drawn the same on the screen and on paper.
+#include <QFont>
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
@@ -27,6 +28,7 @@ struct OverlayLabel {
 };
 
 struct Overlay {
+  QFont font;
   Palette palette;
   OrbitCamera camera;
   QSizeF size;   // logical pixels

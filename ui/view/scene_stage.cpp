@@ -14,8 +14,11 @@
 
 #include <QOpenGLContext>
 #include <QOpenGLExtraFunctions>
+#include <QOpenGLFramebufferObject>
 #include <QRect>
+#include <cstdint>
 #include <utility>
+#include <vector>
 
 #include "ui/view/mesh_actor.hpp"
 
@@ -48,6 +51,8 @@ struct Drawing {
   vtkNew<vtkCallbackCommand> is_current;
   // Whose triangles each actor holds.
   std::array<std::shared_ptr<const limb::SceneShape>, kBatches> shapes;
+  // Where several samples become one pixel.
+  std::unique_ptr<QOpenGLFramebufferObject> resolved;
 };
 
 struct SceneStage::Parts {
@@ -55,10 +60,11 @@ struct SceneStage::Parts {
   int samples = 0;
   QSize pixels{16, 16};
   std::shared_ptr<const SceneMeshes> meshes;
-  SceneStyle style;
+  std::shared_ptr<const SceneStyle> given_style = std::make_shared<const SceneStyle>();
   SceneExtras extras;
   OrbitCamera camera;
   std::unique_ptr<Drawing> drawing;
+  std::vector<std::uint8_t> rows;  // of the picture, from below
   bool dirty = true;
   bool style_stale = true;
   bool extras_stale = true;
@@ -67,7 +73,10 @@ struct SceneStage::Parts {
   void sync_batch(Batch batch);
   void sync_style();
   void sync_camera();
+  bool is_seen_through(Batch batch) const;
+  const SceneStyle& style() const { return *given_style; }
   QRect drawn() const;
+  void read(const QRect& part, QImage& image);
 };
 
 namespace {
@@ -87,7 +96,7 @@ void SceneStage::Parts::sync_batch(Batch batch) {
   MeshActor& actor = drawing->actors[number(batch)];
   bool& points_stale = drawing->points_stale[number(batch)];
   bool& colours_stale = drawing->colours_stale[number(batch)];
-  const bool shown = meshes && shows(style, batch) && (*meshes)[batch].triangles() > 0;
+  const bool shown = meshes && shows(style(), batch) && (*meshes)[batch].triangles() > 0;
   actor.set_visible(shown);
   if (!shown || (!points_stale && !colours_stale)) return;
   auto& shape = drawing->shapes[number(batch)];
@@ -95,26 +104,30 @@ void SceneStage::Parts::sync_batch(Batch batch) {
   SceneMeshes with_asked;
   if (batch == Batch::landmarks) {
     with_asked.scene = meshes->scene;
-    with_asked.batches[number(batch)] = landmark_dots(meshes->scene, style.highlighted);
+    with_asked.batches[number(batch)] = landmark_dots(meshes->scene, style().highlighted);
     from = &with_asked;
   }
   const bool same = shape == meshes->scene.shape && batch != Batch::landmarks;
   if (points_stale || !same) actor.set_mesh((*from)[batch], same);
-  if (colours_stale || !same) actor.set_colours(colours_of(*from, batch, style));
+  if (colours_stale || !same) actor.set_colours(colours_of(*from, batch, style()));
   shape = meshes->scene.shape;
   points_stale = colours_stale = false;
 }
 
 void SceneStage::Parts::sync_style() {
-  const Palette& palette = style.colours();
+  const Palette& palette = style().colours();
   set_colour(drawing->renderer, palette.background);
-  const bool values = !style.skin_values.empty();
+  const bool values = !style().skin_values.empty();
   MeshActor& skin = drawing->actors[number(Batch::skin)];
   skin.set_opacity(values ? kValuesOpacity : palette.skin_opacity);
   skin.set_rim(values ? kValuesOpacity : palette.skin_rim);
   MeshActor& muscles = drawing->actors[number(Batch::muscles)];
-  muscles.set_opacity(style.muscle_opacity);
-  muscles.show_front_only(style.muscle_opacity < 1.0);
+  muscles.set_opacity(style().muscle_opacity);
+}
+
+bool SceneStage::Parts::is_seen_through(Batch batch) const {
+  return batch == Batch::skin || batch == Batch::ghosts ||
+         (batch == Batch::muscles && style().muscle_opacity < 1.0);
 }
 
 void SceneStage::Parts::sync_camera() {
@@ -129,12 +142,17 @@ void SceneStage::Parts::sync_camera() {
   view->SetViewUp(up.data());
   view->SetClippingRange(1.0, 2.0 * kEye_mm);
 
-  const auto cut = meshes ? cut_of(style, meshes->scene) : std::nullopt;
+  const auto cut = meshes ? cut_of(style(), meshes->scene) : std::nullopt;
   if (cut) {
     drawing->plane->SetOrigin(cut->through_mm.data());
     drawing->plane->SetNormal(cut->kept.data());
   }
-  for (MeshActor& actor : drawing->actors) actor.set_clip(cut ? drawing->plane.Get() : nullptr);
+  // Of what is closed no back is seen until it is cut open.
+  for (const Batch batch : kDrawOrder) {
+    MeshActor& actor = drawing->actors[number(batch)];
+    actor.set_clip(cut ? drawing->plane.Get() : nullptr);
+    actor.show_front_only(!cut || is_seen_through(batch));
+  }
 }
 
 // The part of the picture that anything is drawn in, from its upper left corner.
@@ -149,7 +167,7 @@ QRect SceneStage::Parts::drawn() const {
     }
   };
   for (const Batch batch : kDrawOrder) {
-    if (meshes && shows(style, batch)) add(meshes->boxes[number(batch)]);
+    if (meshes && shows(style(), batch)) add(meshes->boxes[number(batch)]);
   }
   Eigen::AlignedBox3d marks;
   for (std::size_t k = 0; k < extras.mesh.points.size(); k += 3) {
@@ -228,15 +246,15 @@ bool SceneStage::initialise() {
   for (const Batch batch : kDrawOrder) d.renderer->AddActor(d.actors[number(batch)].actor());
   d.renderer->AddActor(d.extras.actor());
   d.renderer->AddActor(d.extra_ghosts.actor());
-  d.actors[number(Batch::skin)].show_front_only(true);
   d.actors[number(Batch::bones)].set_shine(0.08);
   d.actors[number(Batch::nerves)].set_shine(0.25);
   d.extras.set_shine(0.2);
   for (MeshActor* ghost : {&d.actors[number(Batch::ghosts)], &d.extra_ghosts}) {
     ghost->pull_to_front();
     ghost->set_unlit();
-    ghost->show_front_only(true);
   }
+  d.extras.show_front_only(true);
+  d.extra_ghosts.show_front_only(true);
   d.actors[number(Batch::ghosts)].set_opacity(kGhost);
   d.extra_ghosts.set_opacity(0.5);
   d.points_stale.fill(true);
@@ -276,8 +294,8 @@ void SceneStage::set_meshes(std::shared_ptr<const SceneMeshes> meshes) {
   parts_->dirty = true;
 }
 
-void SceneStage::set_style(const SceneStyle& style) {
-  parts_->style = style;
+void SceneStage::set_style(std::shared_ptr<const SceneStyle> style) {
+  parts_->given_style = std::move(style);
   parts_->style_stale = parts_->dirty = true;
 }
 
@@ -291,17 +309,47 @@ void SceneStage::set_camera(const OrbitCamera& camera) {
   parts_->dirty = true;
 }
 
-bool SceneStage::dirty() const {
-  return parts_->dirty;
+// A part of what VTK has drawn, whose rows come from below, into the picture at the same place.
+void SceneStage::Parts::read(const QRect& part, QImage& image) {
+  QOpenGLExtraFunctions* gl = QOpenGLContext::currentContext()->extraFunctions();
+  const int bottom = pixels.height() - part.y() - part.height();
+  vtkOpenGLFramebufferObject* from = drawing->window->GetRenderFramebuffer();
+  from->Bind(GL_READ_FRAMEBUFFER);
+  from->ActivateReadBuffer(0);
+  if (samples > 0) {
+    auto& resolved = drawing->resolved;
+    if (!resolved || resolved->size() != pixels) {
+      resolved = std::make_unique<QOpenGLFramebufferObject>(pixels);
+      from->Bind(GL_READ_FRAMEBUFFER);
+    }
+    const int right = part.x() + part.width();
+    const int top = bottom + part.height();
+    gl->glBindFramebuffer(GL_DRAW_FRAMEBUFFER, resolved->handle());
+    gl->glBlitFramebuffer(part.x(), bottom, right, top, part.x(), bottom, right, top,
+                          GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    gl->glBindFramebuffer(GL_READ_FRAMEBUFFER, resolved->handle());
+  }
+  const auto width = static_cast<std::size_t>(part.width());
+  rows.resize(4 * width * static_cast<std::size_t>(part.height()));
+  gl->glPixelStorei(GL_PACK_ALIGNMENT, 4);
+  gl->glReadPixels(part.x(), bottom, part.width(), part.height(), GL_RGBA, GL_UNSIGNED_BYTE,
+                   rows.data());
+  for (int y = 0; y < part.height(); ++y) {
+    const std::uint8_t* in =
+        rows.data() + 4 * width * static_cast<std::size_t>(part.height() - 1 - y);
+    auto* out = reinterpret_cast<QRgb*>(image.scanLine(part.y() + y)) + part.x();
+    for (std::size_t x = 0; x < width; ++x, in += 4) {
+      out[x] = 0xff000000U | (QRgb{in[0]} << 16) | (QRgb{in[1]} << 8) | QRgb{in[2]};
+    }
+  }
 }
 
-void SceneStage::paint(unsigned framebuffer) {
+QImage SceneStage::paint() {
   Parts& p = *parts_;
-  if (!p.drawing) return;
+  if (!p.drawing) return {};
   Drawing& d = *p.drawing;
-  QOpenGLExtraFunctions* gl = QOpenGLContext::currentContext()->extraFunctions();
   vtkOpenGLState* state = d.window->GetState();
-  // Qt has changed what VTK believes to know.
+  // What read() left bound is not what VTK believes to know.
   state->Reset();
   state->Push();
   state->vtkglDepthFunc(GL_LEQUAL);
@@ -310,28 +358,13 @@ void SceneStage::paint(unsigned framebuffer) {
     p.sync();
     d.window->Render();
   }
-  state->vtkglBindFramebuffer(GL_DRAW_FRAMEBUFFER, framebuffer);
-  gl->glBindFramebuffer(GL_DRAW_FRAMEBUFFER, framebuffer);
-  state->vtkglDisable(GL_SCISSOR_TEST);
-  // Opaque, or the window's own grey shines through. Only what is drawn is copied: under a software
-  // renderer every pixel counts.
-  const QColor& ground = p.style.colours().background;
-  state->vtkglClearColor(static_cast<float>(ground.redF()), static_cast<float>(ground.greenF()),
-                         static_cast<float>(ground.blueF()), 1.0f);
-  state->vtkglColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
-  gl->glClear(GL_COLOR_BUFFER_BIT);
+  QImage image(p.pixels, QImage::Format_RGB32);
+  image.fill(p.style().colours().background);
+  // Only what is drawn is read: under a software renderer every pixel counts.
   const QRect drawn = p.drawn();
-  if (!drawn.isEmpty()) {
-    const int bottom = p.pixels.height() - drawn.y() - drawn.height();
-    vtkOpenGLFramebufferObject* from = d.window->GetRenderFramebuffer();
-    from->Bind(GL_READ_FRAMEBUFFER);
-    from->ActivateReadBuffer(0);
-    const int right = drawn.x() + drawn.width();
-    const int top = bottom + drawn.height();
-    gl->glBlitFramebuffer(drawn.x(), bottom, right, top, drawn.x(), bottom, right, top,
-                          GL_COLOR_BUFFER_BIT, GL_NEAREST);
-  }
+  if (!drawn.isEmpty()) p.read(drawn, image);
   state->Pop();
+  return image;
 }
 
 }  // namespace endplate::ui

@@ -1,9 +1,10 @@
 #pragma once
-// VTK's drawing of the limb into whatever OpenGL context its owner makes current.
+// VTK's drawing of the limb in whatever OpenGL context its owner makes current, off screen.
 //
 // Every call but the constructor and the setters wants that context current. Nothing is drawn
 // before initialise(); release() gives back all that the context holds, after which initialise()
 // may be called again in another one.
+#include <QImage>
 #include <QSize>
 #include <functional>
 #include <memory>
@@ -33,15 +34,13 @@ class SceneStage {
   void set_size(const QSize& pixels);
   void set_samples(int samples);  // a pixel; 0: edges are jagged
   void set_meshes(std::shared_ptr<const SceneMeshes> meshes);
-  void set_style(const SceneStyle& style);
+  void set_style(std::shared_ptr<const SceneStyle> style);
   void set_extras(SceneExtras extras);
   void set_camera(const OrbitCamera& camera);
 
-  // Draws, if anything was set since the last time, and copies the drawing into a framebuffer of
-  // the same size, opaque.
-  void paint(unsigned framebuffer);
-  // Whether paint() would draw anew.
-  bool dirty() const;
+  // Draws, if anything was set since the last time. Opaque, of the size that was set; null before
+  // initialise().
+  QImage paint();
 
  private:
   struct Parts;

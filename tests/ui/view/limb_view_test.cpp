@@ -33,7 +33,7 @@ QColor background_of(PaletteKind kind = PaletteKind::light) {
 QImage bare_picture(LimbView& view) {
   view.set_layer(Layer::labels, false);
   QTest::qWait(30);
-  return view.grabFramebuffer();
+  return grab(view);
 }
 
 Eigen::Vector3d on_nerve(const LimbView& view, const char* nerve, double share) {
@@ -97,7 +97,7 @@ TEST_CASE("Names cover neither each other nor the edge, and the great nerves hav
     shown.view.look_from(aspect);
     shown.view.set_layer(Layer::landmarks, true);
     QTest::qWait(30);
-    shown.view.grabFramebuffer();
+    grab(shown.view);
     const OverlayLayout& layout = shown.view.layout();
     REQUIRE(layout.labels.size() >= 5);
     for (std::size_t i = 0; i < layout.labels.size(); ++i) {
@@ -221,7 +221,7 @@ TEST_CASE("Two clicks measure straight, along the nerve and over the skin", "[vi
   CHECK(*taken[1].over_skin_mm > 0.8 * taken[1].straight_mm);
   CHECK(*taken[1].over_skin_mm < 1.5 * taken[1].straight_mm);
   QTest::qWait(30);
-  view.grabFramebuffer();
+  grab(view);
   CHECK(view.layout().banner.isValid());
 }
 
@@ -262,25 +262,25 @@ TEST_CASE("Values colour the skin and have a key", "[view]") {
     values[v] = static_cast<float>(v) / static_cast<float>(values.size());
   }
   QTest::qWait(300);  // until edges are smooth
-  const QImage plain = view.grabFramebuffer();
+  const QImage plain = grab(view);
   view.set_skin_values(values, {"chance of a nerve", "0 %", "100 %", 0.0, 1.0});
   QTest::qWait(30);
-  const QImage coloured = view.grabFramebuffer();
+  const QImage coloured = grab(view);
   CHECK(view.layout().legend.isValid());
   CHECK(coloured != plain);
   view.clear_skin_values();
   QTest::qWait(30);
-  CHECK(view.grabFramebuffer() == plain);
+  CHECK(grab(view) == plain);
 }
 
 TEST_CASE("A clip cuts the picture and the pick alike", "[view]") {
   Shown shown;
   LimbView& view = shown.view;
   view.set_layers(Layers(Layer::skin) | Layer::bones);
-  const double whole = drawn_share(view.grabFramebuffer(), background_of());
+  const double whole = drawn_share(grab(view), background_of());
   view.set_clip(ClipPlane{ClipAxis::proximal, 0.5});
   QTest::qWait(30);
-  const double half = drawn_share(view.grabFramebuffer(), background_of());
+  const double half = drawn_share(grab(view), background_of());
   CHECK(half < 0.8 * whole);
   CHECK(half > 0.1 * whole);
   CHECK(view.pick(view.to_widget(landmark(view, "deltoid insertion"))).kind == PickKind::nothing);
@@ -294,7 +294,7 @@ TEST_CASE("What is asked for stands out and the rest steps back", "[view]") {
       view.to_widget(on_nerve(view, "median nerve", 0.65)) * view.devicePixelRatioF();
   const auto saturation = [&] {
     QTest::qWait(30);
-    return view.grabFramebuffer().pixelColor(median.toPoint()).saturation();
+    return grab(view).pixelColor(median.toPoint()).saturation();
   };
   const int usual = saturation();
   view.highlight({"ulnar nerve"});
@@ -332,7 +332,7 @@ TEST_CASE("The view survives another window and its own end", "[view]") {
     view->show();
     REQUIRE(QTest::qWaitForWindowExposed(window));
     QTest::qWait(50);
-    CHECK(drawn_share(view->grabFramebuffer(), background_of()) > 0.02);
+    CHECK(drawn_share(grab(*view), background_of()) > 0.02);
   }
   CHECK(view->gl_errors() == 0);
   view->setParent(nullptr);
@@ -349,14 +349,14 @@ TEST_CASE("The view survives another window and its own end", "[view]") {
 TEST_CASE("A picture has the size that was asked for, and the names", "[view]") {
   Shown shown;
   for (const QSize size : {QSize(2400, 1800), QSize(900, 1600)}) {
-    const QImage picture = shown.view.picture(size);
+    const QImage picture = taken(shown.view, size);
     REQUIRE(picture.size() == size);
     const double share = drawn_share(picture, palette_of(PaletteKind::print).background);
     CHECK(share > 0.03);
     CHECK(share < 0.6);
   }
   QTest::qWait(30);
-  CHECK(drawn_share(shown.view.grabFramebuffer(), background_of()) > 0.05);
+  CHECK(drawn_share(grab(shown.view), background_of()) > 0.05);
   CHECK(shown.view.gl_errors() == 0);
 }
 

@@ -10,7 +10,7 @@ namespace {
 void keep(LimbView& view, const char* name) {
   QTest::qWait(300);  // until edges are smooth again
   const QDir folder(qEnvironmentVariable("ENDPLATE_PICTURES", "."));
-  CHECK(view.grabFramebuffer().save(folder.filePath(name)));
+  CHECK(grab(view).save(folder.filePath(name)));
 }
 
 }  // namespace
@@ -37,7 +37,7 @@ TEST_CASE("Pictures of the view", "[.pictures]") {
   wait_for_limb(view);
   view.look_from(Aspect::lateral);
   keep(view, "elbow_dark.png");
-  CHECK(view.picture({1400, 1800})
+  CHECK(taken(view, {1400, 1800})
             .save(QDir(qEnvironmentVariable("ENDPLATE_PICTURES", ".")).filePath("print.png")));
   CHECK(view.gl_errors() == 0);
 }

@@ -4,6 +4,7 @@
 #include <QTest>
 #include <catch2/catch.hpp>
 #include <memory>
+#include <optional>
 
 #include "models/anatomy/anatomy.hpp"
 #include "models/evidence/data_package.hpp"
@@ -47,6 +48,20 @@ inline void wait_for_limb(LimbView& view) {
   REQUIRE(QTest::qWaitFor([&] { return held; }, 20000));
   QObject::disconnect(connection);
   QTest::qWait(50);
+}
+
+// What is on the screen once all that was asked for is.
+inline QImage grab(LimbView& view) {
+  REQUIRE(QTest::qWaitFor([&] { return view.is_up_to_date(); }, 20000));
+  return view.shown();
+}
+
+inline QImage taken(LimbView& view, const QSize& size, PaletteKind kind = PaletteKind::print) {
+  std::optional<QImage> picture;
+  view.take_picture(
+      size, [&](const QImage& made) { picture = made; }, kind);
+  REQUIRE(QTest::qWaitFor([&] { return picture.has_value(); }, 20000));
+  return *picture;
 }
 
 struct Shown {
