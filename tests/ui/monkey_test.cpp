@@ -16,9 +16,11 @@
 
 #include "tests/ui/desk_support.hpp"
 #include "ui/answers/answer_runner.hpp"
+#include "ui/app/limb_stage.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/panel.hpp"
+#include "ui/view/limb_view.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -134,6 +136,7 @@ TEST_CASE("a thousand random actions leave a desk that works and a case that can
       REQUIRE(again);
     }
     REQUIRE(desk.wait_idle());
+    CHECK(desk.window().stage().view()->gl_errors() == 0);
     while (desk.document().steps().canUndo()) desk.document().steps().undo();
     if (desk.document().steps().count() < 300) {
       CHECK(desk.document().text() == bytes_of(example("humeral-shaft-radial-palsy")));

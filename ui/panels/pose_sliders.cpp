@@ -15,6 +15,7 @@
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
+#include "ui/panels/joint_slider.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -39,7 +40,7 @@ PoseSliders::PoseSliders(Desk desk, QWidget* parent) : QWidget(parent), desk_(de
   const casefile::PoseLimits& limits = desk_.document.tables().pose;
   const auto add = [&](const std::string& key, const casefile::PoseLimit& limit) {
     const int row = static_cast<int>(joints_.size());
-    Joint joint{key, joint_words(key), new QSlider(Qt::Horizontal, this), new QSpinBox(this)};
+    Joint joint{key, joint_words(key), new JointSlider(this), new QSpinBox(this)};
     auto* label = new QLabel(joint.words, this);
     label->setBuddy(joint.figure);
     const QString tip = tr("%1 to %2 degrees: %3.")

@@ -150,6 +150,14 @@ void MeshActor::pull_to_front() {
       false);
 }
 
+void MeshActor::fill_sections() {
+  parts_->actor->GetShaderProperty()->AddFragmentShaderReplacement(
+      "//VTK::Light::Impl", false,
+      "//VTK::Light::Impl\n  if (!gl_FrontFacing) fragOutput0 = vec4(vertexColorVSOutput.rgb, "
+      "opacity);\n",
+      false);
+}
+
 void MeshActor::set_unlit() {
   parts_->actor->GetProperty()->SetLighting(false);
 }

@@ -33,6 +33,8 @@ class MeshActor {
   void set_rim(double opacity_at_edge);
   // Before everything else in the picture, whatever its depth.
   void pull_to_front();
+  // What is cut open shows its inside as one flat colour, as if it were solid.
+  void fill_sections();
   // Flat colour, whatever the light.
   void set_unlit();
 

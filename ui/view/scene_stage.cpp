@@ -246,6 +246,9 @@ bool SceneStage::initialise() {
   for (const Batch batch : kDrawOrder) d.renderer->AddActor(d.actors[number(batch)].actor());
   d.renderer->AddActor(d.extras.actor());
   d.renderer->AddActor(d.extra_ghosts.actor());
+  for (const Batch solid : {Batch::bones, Batch::muscles}) {
+    d.actors[number(solid)].fill_sections();
+  }
   d.actors[number(Batch::bones)].set_shine(0.08);
   d.actors[number(Batch::nerves)].set_shine(0.25);
   d.extras.set_shine(0.2);
@@ -313,15 +316,15 @@ void SceneStage::set_camera(const OrbitCamera& camera) {
 void SceneStage::Parts::read(const QRect& part, QImage& image) {
   QOpenGLExtraFunctions* gl = QOpenGLContext::currentContext()->extraFunctions();
   const int bottom = pixels.height() - part.y() - part.height();
-  vtkOpenGLFramebufferObject* from = drawing->window->GetRenderFramebuffer();
-  from->Bind(GL_READ_FRAMEBUFFER);
-  from->ActivateReadBuffer(0);
+  auto& resolved = drawing->resolved;
+  if (samples > 0 && (!resolved || resolved->size() != pixels)) {
+    resolved = std::make_unique<QOpenGLFramebufferObject>(pixels);
+  }
+  // Not by VTK, which leaves out what it believes to be bound.
+  gl->glBindFramebuffer(GL_READ_FRAMEBUFFER,
+                        drawing->window->GetRenderFramebuffer()->GetFBOIndex());
+  gl->glReadBuffer(GL_COLOR_ATTACHMENT0);
   if (samples > 0) {
-    auto& resolved = drawing->resolved;
-    if (!resolved || resolved->size() != pixels) {
-      resolved = std::make_unique<QOpenGLFramebufferObject>(pixels);
-      from->Bind(GL_READ_FRAMEBUFFER);
-    }
     const int right = part.x() + part.width();
     const int top = bottom + part.height();
     gl->glBindFramebuffer(GL_DRAW_FRAMEBUFFER, resolved->handle());

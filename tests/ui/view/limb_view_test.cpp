@@ -366,10 +366,35 @@ TEST_CASE("A screen with OpenGL is found to have it", "[view]") {
   CHECK(why.isEmpty());
 }
 
-TEST_CASE("A screen without OpenGL is told so", "[.without]") {
+TEST_CASE("A screen without OpenGL is told so, and the limb is drawn flat", "[.without]") {
   QString why;
   CHECK_FALSE(LimbView::opengl_available(&why));
   CHECK_FALSE(why.isEmpty());
+  Shown shown;
+  LimbView& view = shown.view;
+  const double usual = drawn_share(grab(view), background_of());
+  CHECK(usual > 0.05);
+  CHECK(usual < 0.9);
+  CHECK(view.layout().side_text == "RIGHT");
+  CHECK(view.layout().labels.size() >= 5);
+  // In front of the wrist the median nerve is seen, and the picture answers there.
+  view.set_layers(Layers(Layer::bones) | Layer::nerves);
+  const QPointF at = view.to_widget(on_nerve(view, "median nerve", 0.7));
+  CHECK(view.pick(at).name == "median nerve");
+  const QColor own = nerve_colour(palette_of(PaletteKind::light), limb::NerveFamily::median,
+                                  limb::NerveRank::great);
+  const QColor seen = grab(view).pixelColor((at * view.devicePixelRatioF()).toPoint());
+  CHECK(std::abs(seen.hue() - own.hue()) < 12);
+  view.set_layer(Layer::muscles, true);
+  wait_for_limb(view);
+  CHECK(grab(view) != taken(view, {600, 900}));
+  if (const QString folder = qEnvironmentVariable("ENDPLATE_PICTURES"); !folder.isEmpty()) {
+    grab(view).save(folder + "/flat_muscles.png");
+    view.set_layers(kUsualLayers);
+    grab(view).save(folder + "/flat.png");
+    view.look_from(Aspect::back);
+    grab(view).save(folder + "/flat_back.png");
+  }
 }
 
 }  // namespace endplate::ui

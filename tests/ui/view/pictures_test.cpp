@@ -8,7 +8,6 @@ namespace endplate::ui {
 namespace {
 
 void keep(LimbView& view, const char* name) {
-  QTest::qWait(300);  // until edges are smooth again
   const QDir folder(qEnvironmentVariable("ENDPLATE_PICTURES", "."));
   CHECK(grab(view).save(folder.filePath(name)));
 }
@@ -39,6 +38,19 @@ TEST_CASE("Pictures of the view", "[.pictures]") {
   keep(view, "elbow_dark.png");
   CHECK(taken(view, {1400, 1800})
             .save(QDir(qEnvironmentVariable("ENDPLATE_PICTURES", ".")).filePath("print.png")));
+  CHECK(view.gl_errors() == 0);
+}
+
+TEST_CASE("Pictures of sections", "[.pictures]") {
+  Shown shown;
+  LimbView& view = shown.view;
+  view.set_layer(Layer::muscles, true);
+  wait_for_limb(view);
+  view.set_clip(ClipPlane{ClipAxis::front, 0.5});
+  keep(view, "section_front.png");
+  view.set_clip(ClipPlane{ClipAxis::proximal, 0.33});
+  view.look_from(Aspect::proximal);
+  keep(view, "section_proximal.png");
   CHECK(view.gl_errors() == 0);
 }
 
