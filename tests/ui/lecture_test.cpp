@@ -1,6 +1,7 @@
 // Lectures: the file, what the tables say for a step, the presenter and the editor.
 #include "ui/lecture/lecture.hpp"
 
+#include <QApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>
@@ -171,7 +172,8 @@ TEST_CASE("pictures of each step of the lecture", "[.pictures]") {
     REQUIRE(QDir().mkpath(folder.path()));
     for (qsizetype step = 0; step < presenter->lecture().steps.size(); ++step) {
       presenter->go_to(step);
-      QTest::qWait(250);
+      QApplication::processEvents();
+      REQUIRE(wait_until([&] { return desk.window().stage().view()->is_up_to_date(); }));
       const QImage picture = presenter->grab().toImage();
       CHECK(picture.save(folder.filePath(QString("step-%1.png").arg(step + 1, 2, 10, QChar('0')))));
     }

@@ -9,15 +9,18 @@
 #include "models/core/caution.hpp"
 #include "tests/ui/desk_support.hpp"
 #include "ui/answers/answer_runner.hpp"
+#include "ui/app/limb_stage.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/panel.hpp"
+#include "ui/view/limb_view.hpp"
 
 namespace endplate::ui {
 namespace {
 
 void take(DeskUnderTest& desk, const QString& folder, const QString& name, QSize size) {
   QApplication::processEvents();
+  REQUIRE(wait_until([&] { return desk.window().stage().view()->is_up_to_date(); }));
   const QPixmap picture = desk.window().grab();
   CHECK(desk.window().size() == size);
   CHECK(picture.save(folder + '/' + name + ".png"));

@@ -17,6 +17,8 @@ class GlPictures : public PictureMaker {
   explicit GlPictures(QOffscreenSurface& surface);
   ~GlPictures() override;
 
+  // False where the driver refused after all; then nothing can be drawn.
+  bool is_ready() const { return ready_; }
   Picture draw(const PictureOrder& order) override;
 
  private:

@@ -54,8 +54,11 @@ LimbView::Parts::Parts(LimbView& of)
 }
 
 std::unique_ptr<PictureMaker> LimbView::Parts::make_pictures() {
-  if (flat) return std::make_unique<FlatPictures>();
-  return std::make_unique<GlPictures>(surface);
+  if (!flat) {
+    auto by_vtk = std::make_unique<GlPictures>(surface);
+    if (by_vtk->is_ready()) return by_vtk;
+  }
+  return std::make_unique<FlatPictures>();
 }
 
 void LimbView::Parts::note_begun() {

@@ -12,7 +12,10 @@ namespace endplate::ui {
 namespace {
 
 constexpr double kMargin_px = 12.0;
+// Names wrap sooner in a narrow picture, where there is less room beside the limb.
 constexpr double kWidestLabel_px = 190.0;
+constexpr double kLeastLabel_px = 100.0;
+constexpr double kLabelShare = 0.27;
 constexpr double kPad_px = 4.0;
 
 QString said(const char* text) {
@@ -136,10 +139,12 @@ class Sheet {
     const QFont plain = font_of(9.5);
     const QFont bold = font_of(9.5, true);
     constexpr int kFlags = Qt::AlignLeft | Qt::TextWordWrap;
+    const double widest_px =
+        std::clamp(kLabelShare * o_.size.width(), kLeastLabel_px, kWidestLabel_px);
     for (const OverlayLabel& label : o_.labels) {
       const QFontMetricsF metrics(label.bold ? bold : plain, painter_.device());
       const QRectF text =
-          metrics.boundingRect(QRectF(0.0, 0.0, kWidestLabel_px, 1000.0), kFlags, label.text);
+          metrics.boundingRect(QRectF(0.0, 0.0, widest_px, 1000.0), kFlags, label.text);
       wishes.push_back({QSizeF(std::ceil(text.width()), std::ceil(text.height())) +
                             QSizeF(2.0 * kPad_px + 5.0, 2.0),
                         o_.camera.to_picture(label.place_mm, o_.size), label.priority});
