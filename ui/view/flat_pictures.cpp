@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -103,7 +104,8 @@ class Sheet {
   }
 
   static QColor colour_at(const std::vector<std::uint8_t>& colours, std::uint32_t vertex) {
-    return {colours[3 * vertex], colours[3 * vertex + 1], colours[3 * vertex + 2]};
+    const std::size_t first = 3 * std::size_t{vertex};
+    return {colours[first], colours[first + 1], colours[first + 2]};
   }
 
   void skin() {

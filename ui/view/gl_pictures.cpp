@@ -24,6 +24,7 @@ GlPictures::GlPictures(QOffscreenSurface& surface)
       stage_({[this] { context_.makeCurrent(&surface_); },
               [this] { return QOpenGLContext::currentContext() == &context_; }}) {
   context_.setFormat(surface_format());
+  // Only now: the stage takes the context that is current.
   ready_ = context_.create() && context_.makeCurrent(&surface_) && stage_.initialise();
 }
 

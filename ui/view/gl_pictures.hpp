@@ -16,6 +16,7 @@ class GlPictures : public PictureMaker {
   // destroy, outlives this.
   explicit GlPictures(QOffscreenSurface& surface);
   ~GlPictures() override;
+  Q_DISABLE_COPY_MOVE(GlPictures)
 
   // False where the driver refused after all; then nothing can be drawn.
   bool is_ready() const { return ready_; }

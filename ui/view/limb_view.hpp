@@ -29,6 +29,7 @@ class LimbView : public QWidget {
  public:
   explicit LimbView(QWidget* parent = nullptr);
   ~LimbView() override;
+  Q_DISABLE_COPY_MOVE(LimbView)
 
   // Whether this screen has what VTK draws with; `why`: what is missing, for the reader. Needs a
   // QGuiApplication. Without it the view is a flat drawing.

@@ -30,11 +30,11 @@ QSize physical(const QWidget& widget) {
 
 LimbView::Parts::Parts(LimbView& of)
     : view(of),
+      flat(!opengl_available()),
       drawing({[this] { return make_pictures(); }, [this] { call([this] { note_begun(); }); },
                [this](Picture made) {
                  call([this, made = std::move(made)] { show_picture(made); });
                }}) {
-  flat = !opengl_available();
   if (!flat) {
     surface.setFormat(surface_format());
     surface.create();

@@ -131,7 +131,7 @@ struct LimbView::Parts {
   };
   Tape tape;
 
-  bool flat = false;  // no OpenGL
+  const bool flat;  // no OpenGL
   QOffscreenSurface surface;
 
   // Last, so that they end first: what runs on them uses what stands above.

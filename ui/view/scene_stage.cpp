@@ -71,7 +71,7 @@ struct SceneStage::Parts {
 
   void sync();
   void sync_batch(Batch batch);
-  void sync_style();
+  void sync_style() const;
   void sync_camera();
   bool is_seen_through(Batch batch) const;
   const SceneStyle& style() const { return *given_style; }
@@ -114,7 +114,7 @@ void SceneStage::Parts::sync_batch(Batch batch) {
   points_stale = colours_stale = false;
 }
 
-void SceneStage::Parts::sync_style() {
+void SceneStage::Parts::sync_style() const {
   const Palette& palette = style().colours();
   set_colour(drawing->renderer, palette.background);
   const bool values = !style().skin_values.empty();
