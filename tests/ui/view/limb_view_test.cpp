@@ -243,7 +243,7 @@ TEST_CASE("An incision is drawn on the skin, mark by mark, and moves with it", "
   QTest::keyClick(&view, Qt::Key_Backspace);
   QTest::keyClick(&view, Qt::Key_Return);
   REQUIRE(marks.size() == 3);
-  CHECK(line.size() > 10);
+  CHECK(line.size() > 2 * marks.size());  // places between them too
   CHECK(view.tool() == Tool::look);
   const Eigen::Vector3d before = place_mm(*view.scene(), marks.front());
   view.set_incision(line, marks);
