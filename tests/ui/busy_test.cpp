@@ -1,5 +1,6 @@
 // The interface thread is never held for long: each event of a whole case is timed.
 #include <QAbstractSlider>
+#include <QElapsedTimer>
 #include <QPushButton>
 #include <QTest>
 #include <QUndoStack>
@@ -65,8 +66,18 @@ TEST_CASE("no event of a whole case holds the interface thread", "[busy]") {
 
   ask("patient", 100);
   auto& slider = desk.find<QAbstractSlider>("patient", "elbow_flexion_deg");
+  LimbView& view = *window.stage().view();
+  int poses = 0;
+  const auto counting =
+      QObject::connect(&view, &LimbView::pose_shown, &view, [&](bool) { ++poses; });
+  QElapsedTimer clock;
+  clock.start();
   slider.setSliderDown(true);
-  for (int degrees = 1; degrees <= 60; ++degrees) act([&] { slider.setValue(degrees); }, 10);
+  // As often as a mouse tells of its way.
+  for (int step = 1; step <= 120; ++step) act([&] { slider.setValue(step); }, 8);
+  WARN("dragging a joint: " << 1e3 * poses / static_cast<double>(clock.elapsed())
+                            << " poses a second");
+  QObject::disconnect(counting);
   act([&] { slider.setSliderDown(false); }, 1000);
   REQUIRE(desk.wait_idle());
   check_longest("dragging a joint");
@@ -75,7 +86,6 @@ TEST_CASE("no event of a whole case holds the interface thread", "[busy]") {
   look_on();
   check_longest("undoing");
 
-  LimbView& view = *window.stage().view();
   for (int k = 1; k < 10; ++k) {
     QTest::mouseClick(&view, Qt::LeftButton, {}, QPoint(view.width() * k / 10, view.height() / 2));
     look_on(50);
