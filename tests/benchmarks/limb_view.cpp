@@ -85,7 +85,7 @@ class Bare {
       const auto batch = static_cast<ui::Batch>(b);
       if (!ui::shows(style, batch)) continue;
       actors_[b].set_mesh(first[batch], false);
-      actors_[b].set_colours(ui::colours_of(first, batch, style));
+      actors_[b].set_colours(ui::colours_of(*first.scene.shape, batch, first[batch], style));
       actors_[b].show_front_only(true);
       renderer_->AddActor(actors_[b].actor());
     }

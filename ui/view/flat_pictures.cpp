@@ -36,7 +36,11 @@ using Triangle = std::array<std::uint32_t, 3>;  // of the batch's vertices
 class Sheet {
  public:
   Sheet(QPainter& painter, const PictureOrder& order)
-      : painter_(painter), o_(order), style_(*order.style), hidden_(order.pixels) {
+      : painter_(painter),
+        o_(order),
+        style_(*order.style),
+        shape_(*order.meshes->scene.shape),
+        hidden_(order.pixels) {
     cut_ = cut_of(style_, order.meshes->scene);
   }
 
@@ -116,7 +120,7 @@ class Sheet {
     whole.setFillRule(Qt::WindingFill);
     for (const Triangle& t : triangles) add(whole, corners, t);
     if (style_.skin_values.size() == mesh.vertices()) {
-      const auto colours = colours_of(*o_.meshes, Batch::skin, style_);
+      const auto colours = colours_of(shape_, Batch::skin, mesh, style_);
       painter_.setRenderHint(QPainter::Antialiasing, false);
       painter_.setOpacity(kValuesOpacity);
       painter_.setPen(Qt::NoPen);
@@ -155,7 +159,7 @@ class Sheet {
   void solids(Batch batch) {
     const MeshBatch& mesh = (*o_.meshes)[batch];
     const auto corners = corners_of(mesh);
-    const auto colours = colours_of(*o_.meshes, batch, style_);
+    const auto colours = colours_of(shape_, batch, mesh, style_);
     std::map<std::uint32_t, std::vector<Triangle>> of_item;
     for (const Triangle& t : facing(mesh, corners)) of_item[mesh.items[t[0]]].push_back(t);
     std::vector<std::pair<double, std::uint32_t>> order;
@@ -198,14 +202,7 @@ class Sheet {
 
   void things(Batch batch, const MeshBatch& mesh, bool may_be_hidden) {
     const auto corners = corners_of(mesh);
-    SceneMeshes with;
-    const SceneMeshes* of = o_.meshes.get();
-    if (batch == Batch::landmarks) {
-      with.scene = o_.meshes->scene;
-      with.batches[static_cast<std::size_t>(batch)] = mesh;
-      of = &with;
-    }
-    const auto colours = colours_of(*of, batch, style_);
+    const auto colours = colours_of(shape_, batch, mesh, style_);
     std::map<std::uint32_t, QPainterPath> of_item;
     std::map<std::uint32_t, QColor> colour_of;
     for (const Triangle& t : facing(mesh, corners)) {
@@ -236,6 +233,7 @@ class Sheet {
   QPainter& painter_;
   const PictureOrder& o_;
   const SceneStyle& style_;
+  const limb::SceneShape& shape_;
   DepthGrid hidden_;
   std::optional<PlaneCut> cut_;
 };

@@ -100,16 +100,16 @@ void SceneStage::Parts::sync_batch(Batch batch) {
   actor.set_visible(shown);
   if (!shown || (!points_stale && !colours_stale)) return;
   auto& shape = drawing->shapes[number(batch)];
-  const SceneMeshes* from = meshes.get();
-  SceneMeshes with_asked;
+  const MeshBatch* mesh = &(*meshes)[batch];
+  MeshBatch with_asked;
   if (batch == Batch::landmarks) {
-    with_asked.scene = meshes->scene;
-    with_asked.batches[number(batch)] = landmark_dots(meshes->scene, style().highlighted);
-    from = &with_asked;
+    with_asked = landmark_dots(meshes->scene, style().highlighted);
+    mesh = &with_asked;
   }
   const bool same = shape == meshes->scene.shape && batch != Batch::landmarks;
-  if (points_stale || !same) actor.set_mesh((*from)[batch], same);
-  if (colours_stale || !same) actor.set_colours(colours_of(*from, batch, style()));
+  if (points_stale || !same) actor.set_mesh(*mesh, same);
+  if (colours_stale || !same)
+    actor.set_colours(colours_of(*meshes->scene.shape, batch, *mesh, style()));
   shape = meshes->scene.shape;
   points_stale = colours_stale = false;
 }

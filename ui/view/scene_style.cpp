@@ -10,8 +10,8 @@ constexpr double kDimmed = 0.72;  // towards the background
 
 class Painter {
  public:
-  Painter(const SceneMeshes& meshes, const SceneStyle& style)
-      : shape_(*meshes.scene.shape), style_(style), palette_(style.colours()) {}
+  Painter(const limb::SceneShape& shape, const SceneStyle& style)
+      : shape_(shape), style_(style), palette_(style.colours()) {}
 
   QColor operator()(Batch batch, std::size_t item) const {
     switch (batch) {
@@ -126,10 +126,9 @@ bool is_highlighted(const SceneStyle& style, const limb::SceneSolid& solid) {
          (!solid.id.empty() && style.highlighted.contains(solid.id));
 }
 
-std::vector<std::uint8_t> colours_of(const SceneMeshes& meshes, Batch batch,
-                                     const SceneStyle& style) {
-  const MeshBatch& mesh = meshes[batch];
-  const Painter painter(meshes, style);
+std::vector<std::uint8_t> colours_of(const limb::SceneShape& shape, Batch batch,
+                                     const MeshBatch& mesh, const SceneStyle& style) {
+  const Painter painter(shape, style);
   std::vector<std::uint8_t> colours;
   colours.reserve(3 * mesh.vertices());
   const auto push = [&](const QColor& colour) {

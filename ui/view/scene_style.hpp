@@ -40,8 +40,8 @@ bool shows(const SceneStyle& style, Batch batch);
 bool is_highlighted(const SceneStyle& style, const limb::SceneSolid& solid);
 bool is_highlighted(const SceneStyle& style, const std::string& name);
 
-// Red, green and blue of each vertex of a batch.
-std::vector<std::uint8_t> colours_of(const SceneMeshes& meshes, Batch batch,
-                                     const SceneStyle& style);
+// Red, green and blue of each vertex of `mesh`, which holds what `batch` does of that shape.
+std::vector<std::uint8_t> colours_of(const limb::SceneShape& shape, Batch batch,
+                                     const MeshBatch& mesh, const SceneStyle& style);
 
 }  // namespace endplate::ui
