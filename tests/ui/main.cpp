@@ -2,6 +2,7 @@
 #include <QStandardPaths>
 #include <catch2/catch.hpp>
 #include <cstring>
+#include <string>
 
 #include "tests/ui/busy_watch.hpp"
 #include "tests/ui/edit_for_ever.hpp"
@@ -9,10 +10,11 @@
 
 int main(int argc, char** argv) {
   QStandardPaths::setTestModeEnabled(true);  // nothing of the user's is read or written
+  if (argc == 4 && std::strcmp(argv[1], "--edit-for-ever") == 0) {
+    return endplate::ui::edit_for_ever(argc, argv, argv[2],
+                                       static_cast<unsigned>(std::stoul(argv[3])));
+  }
   endplate::ui::WatchedApplication application(argc, argv);
   endplate::ui::prepare(application);
-  if (argc == 3 && std::strcmp(argv[1], "--edit-for-ever") == 0) {
-    return endplate::ui::edit_for_ever(argv[2]);
-  }
   return Catch::Session().run(argc, argv);
 }

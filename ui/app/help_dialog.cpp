@@ -33,7 +33,8 @@ QString HelpDialog::page(const QString& name) {
     return tr(
         "The next step by the published rules of decision: red flags first, then how the "
         "injury came about, then what was found. Below it: by when, unless what, and why.\n\n"
-        "Dates can be saved as a calendar; only the label goes into it.\n\n"
+        "Dates can be saved as a calendar; only the label goes into it. What no longer stands of a "
+        "saved one can be taken back.\n\n"
         "'What would change this' names each single input that would lead to another step. "
         "'Not known yet' lists what the case leaves open.");
   }

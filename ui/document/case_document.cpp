@@ -48,6 +48,10 @@ constexpr std::size_t kLongestHistory = 500;
 
 }  // namespace
 
+std::string CaseSnapshot::text() const {
+  return now == opened || *now == *opened ? *opened_text : case_text(*now);
+}
+
 CaseDocument::CaseDocument(std::shared_ptr<const CaseTables> tables, casefile::Date today,
                            QObject* parent)
     : QObject(parent),
@@ -72,19 +76,19 @@ Expected<void> CaseDocument::open(std::string_view text, const QString& path, bo
   if (!parsed) return std::unexpected(parsed.error());
   steps_->clear();
   if (!saved) steps_->resetClean();
-  opened_ = std::make_shared<const Json>(std::move(*parsed));
-  opened_text_ = std::string(text);
+  const auto opened = std::make_shared<const Json>(std::move(*parsed));
+  now_ = {opened, opened, std::make_shared<const std::string>(text)};
   path_ = path;
   history_.clear();
   last_valid_.reset();
   Q_EMIT another_opened();
-  take(opened_, tr("open another case"));
+  take(opened, tr("open another case"));
   Q_EMIT file_changed();
   return {};
 }
 
 void CaseDocument::take(std::shared_ptr<const Json> now, const QString& what) {
-  now_ = std::move(now);
+  now_.now = std::move(now);
   ++revision_;
   history_.emplace_back(revision_, what);
   if (history_.size() > kLongestHistory) history_.erase(history_.begin());
@@ -97,11 +101,7 @@ void CaseDocument::take(std::shared_ptr<const Json> now, const QString& what) {
 }
 
 const Json& CaseDocument::json() const {
-  return *now_;
-}
-
-std::string CaseDocument::text() const {
-  return now_ == opened_ || *now_ == *opened_ ? opened_text_ : case_text(*now_);
+  return *now_.now;
 }
 
 const Expected<casefile::Case>& CaseDocument::read() const {
@@ -129,14 +129,14 @@ void CaseDocument::remove(const std::string& pointer, const QString& what) {
 
 void CaseDocument::edit(const std::function<void(Json&)>& change, const QString& what,
                         int gesture) {
-  auto after = std::make_shared<Json>(*now_);
+  auto after = std::make_shared<Json>(*now_.now);
   change(*after);
-  if (*after == *now_) return;
-  steps_->push(new CaseStep(*this, now_, std::move(after), what, gesture));
+  if (*after == *now_.now) return;
+  steps_->push(new CaseStep(*this, now_.now, std::move(after), what, gesture));
 }
 
 const Json* CaseDocument::at(const std::string& pointer) const {
-  return value_at(*now_, pointer);
+  return value_at(*now_.now, pointer);
 }
 
 QString CaseDocument::text_at(const std::string& pointer) const {
@@ -152,7 +152,7 @@ std::optional<double> CaseDocument::number_at(const std::string& pointer) const 
 }
 
 std::size_t CaseDocument::count(const std::string& pointer) const {
-  return count_at(*now_, pointer);
+  return count_at(*now_.now, pointer);
 }
 
 QUndoStack& CaseDocument::steps() {

@@ -21,6 +21,17 @@ namespace endplate::ui {
 
 struct CaseTables;
 
+// The case as it stood at one moment. Cheap to take, and safe on any thread.
+struct CaseSnapshot {
+  std::shared_ptr<const Json> now;
+  std::shared_ptr<const Json> opened;              // as it was read
+  std::shared_ptr<const std::string> opened_text;  // its bytes
+
+  // The bytes of the case file. Of a case that was opened and not changed, or whose changes were
+  // undone, the bytes that were read.
+  std::string text() const;
+};
+
 class CaseDocument : public QObject {
   Q_OBJECT
 
@@ -36,9 +47,8 @@ class CaseDocument : public QObject {
   Expected<void> open(std::string_view text, const QString& path, bool saved = true);
 
   const Json& json() const;
-  // The bytes of the case file. Of a case that was opened and not changed, or whose changes were
-  // undone, the bytes that were read.
-  std::string text() const;
+  CaseSnapshot snapshot() const { return now_; }
+  std::string text() const { return now_.text(); }
 
   // What the models read; the problems with their place and mend otherwise.
   const Expected<casefile::Case>& read() const;
@@ -82,9 +92,7 @@ class CaseDocument : public QObject {
 
   std::shared_ptr<const CaseTables> tables_;
   casefile::Date today_;
-  std::shared_ptr<const Json> now_;
-  std::shared_ptr<const Json> opened_;
-  std::string opened_text_;
+  CaseSnapshot now_;
   std::unique_ptr<Expected<casefile::Case>> read_;
   std::shared_ptr<const casefile::Case> last_valid_;
   int last_valid_revision_ = 0;

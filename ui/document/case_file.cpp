@@ -38,8 +38,20 @@ Expected<void> write_bytes(const QString& path, const std::string& bytes) {
                     "Choose another folder, or check whether you may write there."}));
 }
 
+void clear_dead_locks(const QString& folder) {
+  const QDir locks(folder);
+  for (const QString& name : locks.entryList({"*.lock"}, QDir::Files)) {
+    if (locks.exists(QFileInfo(name).completeBaseName())) continue;
+    QLockFile lock(locks.filePath(name));
+    lock.setStaleLockTime(0);
+    // Taken from whoever died with it, it goes with this variable.
+    lock.tryLock(0);
+  }
+}
+
 CaseLock::CaseLock(const QString& folder, const QString& case_path) {
   QDir().mkpath(folder);
+  clear_dead_locks(folder);
   const QString canonical = QFileInfo(case_path).absoluteFilePath();
   const QByteArray name =
       QCryptographicHash::hash(canonical.toUtf8(), QCryptographicHash::Sha1).toHex();

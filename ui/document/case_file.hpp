@@ -19,6 +19,10 @@ Expected<std::string> read_bytes(const QString& path, qint64 most = kCaseBytes);
 // whatever happens in between.
 Expected<void> write_bytes(const QString& path, const std::string& bytes);
 
+// Removes the locks in `folder` that guard nothing any more: NAME.lock where there is no NAME, left
+// by a program that was killed.
+void clear_dead_locks(const QString& folder);
+
 // A case that is open on a desk. Kept in `folder`, not beside the case, so that nothing is left
 // among the files of the user.
 class CaseLock {

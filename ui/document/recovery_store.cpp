@@ -6,10 +6,10 @@
 #include <QUuid>
 #include <algorithm>
 #include <nlohmann/json.hpp>
+#include <utility>
 
 #include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
-#include "ui/document/case_file.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -28,13 +28,27 @@ std::unique_ptr<QLockFile> try_lock(const QString& copy) {
   return lock;
 }
 
+// A desk that was killed while it wrote leaves what it had written under a name that ends in six
+// letters by chance.
+void clear_begun_copies(const QString& folder) {
+  for (const QString& begun : QDir(folder).entryList({"*.copy.??????"}, QDir::Files)) {
+    const QString file = folder + '/' + begun;
+    const auto lock = try_lock(file.chopped(7));
+    if (lock != nullptr) QFile::remove(file);
+  }
+}
+
 }  // namespace
 
-RecoveryStore::RecoveryStore(CaseDocument& document, const QString& folder, QObject* parent)
-    : QObject(parent), document_(document), folder_(folder) {
+RecoveryStore::RecoveryStore(CaseDocument& document, const QString& folder, QObject* parent,
+                             Write write)
+    : QObject(parent), document_(document), folder_(folder), write_(std::move(write)) {
   QDir().mkpath(folder_);
+  clear_begun_copies(folder_);
+  clear_dead_locks(folder_);
   name_ = folder_ + '/' + QUuid::createUuid().toString(QUuid::WithoutBraces) + ".copy";
   lock_ = try_lock(name_);
+  disk_.setMaxThreadCount(1);
   timer_.setSingleShot(true);
   timer_.setInterval(kDelay_ms);
   connect(&timer_, &QTimer::timeout, this, &RecoveryStore::write_copy);
@@ -43,7 +57,8 @@ RecoveryStore::RecoveryStore(CaseDocument& document, const QString& folder, QObj
 }
 
 RecoveryStore::~RecoveryStore() {
-  remove_copy();
+  disk_.waitForDone();
+  QFile::remove(name_);
 }
 
 void RecoveryStore::note_change() {
@@ -56,24 +71,48 @@ void RecoveryStore::note_change() {
 }
 
 void RecoveryStore::write_copy() {
-  const QDateTime now = QDateTime::currentDateTime();
-  const Json copy{{"path", plain(document_.path())},
-                  {"label", plain(document_.label())},
-                  {"at", plain(now.toString(Qt::ISODate))},
-                  {"case", document_.text()}};
-  const auto written = write_bytes(name_, copy.dump());
-  if (!written) {
-    Q_EMIT failed(text_of(written.error().problems.front().what));
-    timer_.start();
+  if (copying_) {
+    late_ = true;
     return;
   }
-  last_copy_ = now;
-  Q_EMIT copied();
+  copying_ = true;
+  kept_ = true;
+  const QDateTime now = QDateTime::currentDateTime();
+  disk_.start([this, now, write = write_, name = name_, snapshot = document_.snapshot(),
+               path = plain(document_.path()), label = plain(document_.label()),
+               removals = removals_] {
+    const Json copy{{"path", path},
+                    {"label", label},
+                    {"at", plain(now.toString(Qt::ISODate))},
+                    {"case", snapshot.text()}};
+    const auto written = write(name, copy.dump());
+    QMetaObject::invokeMethod(
+        this, [this, now, removals, written] { end_copy(now, removals == removals_, written); },
+        Qt::QueuedConnection);
+  });
+}
+
+// `wanted`: it was not removed meanwhile.
+void RecoveryStore::end_copy(const QDateTime& at, bool wanted, const Expected<void>& written) {
+  copying_ = false;
+  const bool late = std::exchange(late_, false);
+  if (wanted && !written) {
+    Q_EMIT failed(text_of(written.error().problems.front().what));
+    timer_.start();
+  } else if (wanted) {
+    last_copy_ = at;
+    Q_EMIT copied();
+  }
+  if (late) write_copy();
 }
 
 void RecoveryStore::remove_copy() {
-  QFile::remove(name_);
+  if (!kept_) return;
+  kept_ = false;
+  late_ = false;
+  ++removals_;
   last_copy_ = {};
+  disk_.start([name = name_] { QFile::remove(name); });
 }
 
 std::vector<LostCase> RecoveryStore::find_lost() {

@@ -45,6 +45,11 @@ QString by_words(const recovery::Decision& decision, casefile::Date today) {
       .arg(span_words(decision.by_days), text_of(decision.by_from));
 }
 
+cli::CalendarCase calendar_case(const CaseDocument& document) {
+  const auto patient = document.last_valid();
+  return {patient->label, patient->limb.side, document.today()};
+}
+
 }  // namespace
 
 DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
@@ -84,9 +89,17 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   dates_head_ = heading(tr("Dates from here on"), this);
   calendar_ = new QPushButton(tr("Save as calendar..."), this);
   row->addWidget(dates_head_, 1);
+  withdraw_ = new QPushButton(tr("Take back..."), this);
+  withdraw_->setToolTip(
+      tr("From a calendar that was saved before: the entries that no longer "
+         "stand, as cancelled"));
+  calendar_->setObjectName("calendar");
+  withdraw_->setObjectName("withdraw");
   row->addWidget(calendar_);
+  row->addWidget(withdraw_);
   body()->addLayout(row);
   connect(calendar_, &QPushButton::clicked, this, &DecisionPanel::save_calendar);
+  connect(withdraw_, &QPushButton::clicked, this, &DecisionPanel::withdraw_calendar);
   dates_ = new RowTable(tr("Dates"), this);
   dates_->set_whole(true);
   body()->addWidget(dates_);
@@ -139,7 +152,8 @@ DecisionPanel::Basis DecisionPanel::basis() const {
 void DecisionPanel::show_decision() {
   const Basis now = basis();
   const bool any = now.answer != nullptr;
-  for (QWidget* widget : std::initializer_list<QWidget*>{facts_, dates_head_, dates_, calendar_}) {
+  for (QWidget* widget :
+       std::initializer_list<QWidget*>{facts_, dates_head_, dates_, calendar_, withdraw_}) {
     widget->setVisible(any);
   }
   if (!any) {
@@ -206,18 +220,19 @@ void DecisionPanel::show_changes() {
   changes_->set({{tr("If")}, {tr("were")}, {tr("then"), false, true}}, std::move(rows));
 }
 
-void DecisionPanel::save_calendar() {
+const schedule::Schedule* DecisionPanel::current_schedule() {
   const Basis now = basis();
-  const auto patient = desk_.document.last_valid();
-  if (now.answer == nullptr || now.stale || patient == nullptr) {
-    QMessageBox::information(this, tr("Save as calendar"),
-                             tr("The dates are not current. Wait until they are reckoned."));
-    return;
+  if (now.answer != nullptr && !now.stale && desk_.document.last_valid() != nullptr) {
+    return now.schedule;
   }
-  const auto text = cli::calendar({patient->label, patient->limb.side, desk_.document.today()},
-                                  now.schedule->appointments);
+  QMessageBox::information(this, tr("Calendar"),
+                           tr("The dates are not current. Wait until they are reckoned."));
+  return nullptr;
+}
+
+void DecisionPanel::keep_calendar(const Expected<std::string>& text) {
   if (!text) {
-    QMessageBox::warning(this, tr("Save as calendar"), problem_words(text.error().problems));
+    QMessageBox::warning(this, tr("Calendar"), problem_words(text.error().problems));
     return;
   }
   const QString path = QFileDialog::getSaveFileName(this, tr("Save as calendar"), "endplate.ics",
@@ -225,8 +240,33 @@ void DecisionPanel::save_calendar() {
   if (path.isEmpty()) return;
   const auto written = write_bytes(path, *text);
   if (!written) {
-    QMessageBox::warning(this, tr("Save as calendar"), problem_words(written.error().problems));
+    QMessageBox::warning(this, tr("Calendar"), problem_words(written.error().problems));
   }
+}
+
+void DecisionPanel::save_calendar() {
+  const schedule::Schedule* schedule = current_schedule();
+  if (schedule == nullptr) return;
+  keep_calendar(cli::calendar(calendar_case(desk_.document), schedule->appointments));
+}
+
+void DecisionPanel::withdraw_calendar() {
+  const QString issued = QFileDialog::getOpenFileName(
+      this, tr("The calendar that was saved before"), {}, tr("Calendar (*.ics)"));
+  if (issued.isEmpty()) return;
+  const auto bytes = read_bytes(issued);
+  if (!bytes) return keep_calendar(std::unexpected(bytes.error()));
+  const schedule::Schedule* schedule = current_schedule();
+  if (schedule == nullptr) return;
+  const auto text =
+      cli::withdrawal(calendar_case(desk_.document), schedule->appointments, *bytes, plain(issued));
+  if (text && text->empty()) {
+    QMessageBox::information(this, tr("Calendar"),
+                             tr("Every entry from today on still stands or only moves: save the "
+                                "calendar anew, and the entries move with it."));
+    return;
+  }
+  keep_calendar(text);
 }
 
 }  // namespace endplate::ui

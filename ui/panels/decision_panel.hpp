@@ -29,6 +29,10 @@ class DecisionPanel : public Panel {
   void show_decision();
   void show_changes();
   void save_calendar();
+  void withdraw_calendar();
+  // The schedule for a calendar; nothing, and why is said, while it is not current.
+  const schedule::Schedule* current_schedule();
+  void keep_calendar(const Expected<std::string>& text);
 
   QLabel* next_;
   QWidget* facts_;
@@ -41,6 +45,7 @@ class DecisionPanel : public Panel {
   QLabel* dates_head_;
   RowTable* dates_;
   QPushButton* calendar_;
+  QPushButton* withdraw_;
   QLabel* first_head_;
   QLabel* first_;
   QLabel* changes_head_;

@@ -725,6 +725,26 @@
         <source>Calendar (*.ics)</source>
         <translation>Kalender (*.ics)</translation>
     </message>
+    <message>
+        <source>Take back...</source>
+        <translation>Zurücknehmen...</translation>
+    </message>
+    <message>
+        <source>From a calendar that was saved before: the entries that no longer stand, as cancelled</source>
+        <translation>Aus einem früher gesicherten Kalender: die Einträge, die nicht mehr gelten, als abgesagt</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Kalender</translation>
+    </message>
+    <message>
+        <source>The calendar that was saved before</source>
+        <translation>Der früher gesicherte Kalender</translation>
+    </message>
+    <message>
+        <source>Every entry from today on still stands or only moves: save the calendar anew, and the entries move with it.</source>
+        <translation>Jeder Eintrag von heute an gilt noch oder verschiebt sich nur: Sichern Sie den Kalender neu, dann verschieben sich die Einträge mit.</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::DeficitPanel</name>
@@ -1270,12 +1290,12 @@
     <message>
         <source>The next step by the published rules of decision: red flags first, then how the injury came about, then what was found. Below it: by when, unless what, and why.
 
-Dates can be saved as a calendar; only the label goes into it.
+Dates can be saved as a calendar; only the label goes into it. What no longer stands of a saved one can be taken back.
 
 'What would change this' names each single input that would lead to another step. 'Not known yet' lists what the case leaves open.</source>
         <translation>Der nächste Schritt nach den veröffentlichten Entscheidungsregeln: zuerst Warnzeichen, dann der Hergang der Verletzung, dann die Befunde. Darunter: bis wann, außer wenn, und warum.
 
-Termine lassen sich als Kalender sichern; nur die Bezeichnung kommt hinein.
+Termine lassen sich als Kalender sichern; nur die Bezeichnung kommt hinein. Was von einem gesicherten nicht mehr gilt, lässt sich zurücknehmen.
 
 'Was dies ändern würde' nennt jede einzelne Angabe, die zu einem anderen Schritt führte. 'Noch nicht bekannt' zählt auf, was der Fall offen lässt.</translation>
     </message>
@@ -1964,6 +1984,14 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>Lectures (*.json)</source>
         <translation>Vorlesungen (*.json)</translation>
+    </message>
+    <message>
+        <source>&amp;Fit to a scan...</source>
+        <translation>An einen &amp;Scan anpassen...</translation>
+    </message>
+    <message>
+        <source>Drop one case, or a scanned surface with its landmarks.</source>
+        <translation>Legen Sie einen Fall ab, oder eine gescannte Oberfläche mit ihren Landmarken.</translation>
     </message>
 </context>
 <context>
@@ -3990,6 +4018,173 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>: how often is not published</source>
         <translation>: wie oft, ist nicht veröffentlicht</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::ScanDialog</name>
+    <message>
+        <source>Fit the limb to a scan</source>
+        <translation>Die Extremität an einen Scan anpassen</translation>
+    </message>
+    <message>
+        <source>&amp;Enter the ticked lengths into the case</source>
+        <translation>Die angekreuzten Längen in den Fall &amp;eintragen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Choose...</source>
+        <translation>Wählen...</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>Wählen: %1</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Unit of the surface</source>
+        <translation>Einheit der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation>Landmarken</translation>
+    </message>
+    <message>
+        <source>The arm alone, as PLY, OBJ or STL. The landmarks were picked on it: a CSV file that begins with landmark,x,y,z; four at least, better twelve, from the acromion to the hand and on all sides. The pose of the case should be that of the scan.</source>
+        <translation>Nur der Arm, als PLY, OBJ oder STL. Die Landmarken wurden auf ihm gesetzt: eine CSV-Datei, die mit landmark,x,y,z beginnt; mindestens vier, besser zwölf, vom Akromion bis zur Hand und auf allen Seiten. Die Haltung im Fall sollte die des Scans sein.</translation>
+    </message>
+    <message>
+        <source>&amp;Fit</source>
+        <translation>&amp;Anpassen</translation>
+    </message>
+    <message>
+        <source>Lengths on the scan</source>
+        <translation>Längen auf dem Scan</translation>
+    </message>
+    <message>
+        <source>The case takes lengths alone, as exact; the shape of the scan stays outside it.</source>
+        <translation>Der Fall übernimmt nur Längen, als genaue; die Form des Scans bleibt außerhalb.</translation>
+    </message>
+    <message>
+        <source>Landmarks, as picked and as fitted</source>
+        <translation>Landmarken, wie gesetzt und wie angepasst</translation>
+    </message>
+    <message>
+        <source>Open a scan</source>
+        <translation>Einen Scan öffnen</translation>
+    </message>
+    <message>
+        <source>Surfaces (*.ply *.obj *.stl);;All files (*)</source>
+        <translation>Oberflächen (*.ply *.obj *.stl);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open landmarks</source>
+        <translation>Landmarken öffnen</translation>
+    </message>
+    <message>
+        <source>Landmarks (*.csv);;All files (*)</source>
+        <translation>Landmarken (*.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>choose: no file says it</source>
+        <translation>wählen: keine Datei nennt sie</translation>
+    </message>
+    <message>
+        <source>%1: it is %2 mm across</source>
+        <translation>%1: er misst %2 mm im Ganzen</translation>
+    </message>
+    <message>
+        <source>, as an arm is</source>
+        <translation>, wie ein Arm</translation>
+    </message>
+    <message>
+        <source>Being fitted; this takes some seconds.</source>
+        <translation>Wird angepasst; das dauert einige Sekunden.</translation>
+    </message>
+    <message>
+        <source>Being read.</source>
+        <translation>Wird gelesen.</translation>
+    </message>
+    <message>
+        <source>The lengths are in the case; one undo takes them back.</source>
+        <translation>Die Längen stehen im Fall; einmal Rückgängig nimmt sie zurück.</translation>
+    </message>
+    <message>
+        <source>The limb of the case was changed since: fit again for its lengths.</source>
+        <translation>Die Extremität des Falls wurde seither geändert: Passen Sie für ihre Längen neu an.</translation>
+    </message>
+    <message>
+        <source>Choose a surface, or drop one on the window.</source>
+        <translation>Wählen Sie eine Oberfläche, oder legen Sie eine auf dem Fenster ab.</translation>
+    </message>
+    <message>
+        <source>Choose the file of the landmarks.</source>
+        <translation>Wählen Sie die Datei der Landmarken.</translation>
+    </message>
+    <message>
+        <source>Choose the unit in which the arm has its size.</source>
+        <translation>Wählen Sie die Einheit, in der der Arm seine Größe hat.</translation>
+    </message>
+    <message>
+        <source>Scan of the RIGHT limb</source>
+        <translation>Scan der RECHTEN Extremität</translation>
+    </message>
+    <message>
+        <source>Scan of the LEFT limb</source>
+        <translation>Scan der LINKEN Extremität</translation>
+    </message>
+    <message>
+        <source>%1 triangles, in %2. 95 in 100 places of the fitted skin lie within %3 mm of the scan (root mean square %4 mm); %5 % of the skin has a place on it.</source>
+        <translation>%1 Dreiecke, in %2. 95 von 100 Stellen der angepassten Haut liegen höchstens %3 mm vom Scan (quadratisches Mittel %4 mm); %5 % der Haut haben eine Stelle auf ihm.</translation>
+    </message>
+    <message>
+        <source>Warning: %1</source>
+        <translation>Warnung: %1</translation>
+    </message>
+    <message>
+        <source>Of the file: %1.</source>
+        <translation>Zur Datei: %1.</translation>
+    </message>
+    <message>
+        <source>too few</source>
+        <translation>zu wenige</translation>
+    </message>
+    <message>
+        <source>Landmark</source>
+        <translation>Landmarke</translation>
+    </message>
+    <message>
+        <source>Missed by, %1</source>
+        <translation>Verfehlt um, %1</translation>
+    </message>
+    <message>
+        <source>Had it not been picked, %1</source>
+        <translation>Wäre sie nicht gesetzt, %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 mm, give or take %3 (expected %4, give or take %5)</source>
+        <translation>%1: %2 mm, plus oder minus %3 (erwartet %4, plus oder minus %5)</translation>
+    </message>
+    <message>
+        <source>%1. The case gives it already.</source>
+        <translation>%1. Der Fall nennt sie schon.</translation>
+    </message>
+    <message>
+        <source>%1. This scan does not show it.</source>
+        <translation>%1. Dieser Scan zeigt sie nicht.</translation>
+    </message>
+    <message>
+        <source>lengths from a scan</source>
+        <translation>Längen aus einem Scan</translation>
     </message>
 </context>
 </TS>
