@@ -320,7 +320,8 @@ void SceneStage::Parts::read(const QRect& part, QImage& image) {
     auto& resolved = drawing->resolved;
     if (!resolved || resolved->size() != pixels) {
       resolved = std::make_unique<QOpenGLFramebufferObject>(pixels);
-      from->Bind(GL_READ_FRAMEBUFFER);
+      // Qt has bound its own behind VTK's back, which would take it for bound still.
+      gl->glBindFramebuffer(GL_READ_FRAMEBUFFER, from->GetFBOIndex());
     }
     const int right = part.x() + part.width();
     const int top = bottom + part.height();
