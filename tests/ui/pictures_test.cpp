@@ -9,9 +9,11 @@
 #include "models/core/caution.hpp"
 #include "tests/ui/desk_support.hpp"
 #include "ui/answers/answer_runner.hpp"
+#include "ui/app/limb_stage.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/panel.hpp"
+#include "ui/view/limb_view.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -88,6 +90,29 @@ TEST_CASE("pictures of what is not a finished case", "[.pictures]") {
   take(desk, folder, "birth-decision", size);
   desk.ask("recovery");
   take(desk, folder, "birth-recovery", size);
+}
+
+TEST_CASE("pictures of what was picked on the limb", "[.pictures]") {
+  DeskUnderTest desk;
+  const QString folder = QString(ENDPLATE_SCREENSHOTS "/picked-scale%1")
+                             .arg(qRound(desk.window().devicePixelRatioF()));
+  QDir().mkpath(folder);
+  REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+  LimbView* view = desk.window().stage().view();
+  REQUIRE(wait_until([&] { return view->scene() != nullptr; }));
+  Pick pick;
+  pick.kind = PickKind::nerve;
+  pick.name = "posterior interosseous nerve";
+  Q_EMIT view->picked(pick);
+  for (const char* question : {"deficit", "recovery", "transfer", "examination"}) {
+    Panel& panel = desk.ask(question);
+    if (QString(question) == "recovery") panel.findChild<QTabWidget*>()->setCurrentIndex(1);
+    wait_until([&] { return view->is_up_to_date(); });
+    take(desk, folder, question, QSize(1280, 800));
+  }
+  desk.window().stage().point_out({"ECRL"});
+  wait_until([&] { return view->is_up_to_date(); });
+  take(desk, folder, "muscle", QSize(1280, 800));
 }
 
 TEST_CASE("pictures in the other language", "[.pictures]") {

@@ -1249,6 +1249,10 @@
         <source>hyperaesthetic</source>
         <translation>hyperästhetisch</translation>
     </message>
+    <message>
+        <source>picked on the limb</source>
+        <translation>an der Extremität gewählt</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::ForestChart</name>
@@ -2912,6 +2916,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <source>What stands behind this: %1</source>
         <translation>Was dahinter steht: %1</translation>
     </message>
+    <message>
+        <source>picked on the limb</source>
+        <translation>an der Extremität gewählt</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::Settings</name>
@@ -3906,6 +3914,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>Action: %1</source>
         <translation>Wirkung: %1</translation>
+    </message>
+    <message>
+        <source>Chosen:</source>
+        <translation>Gewählt:</translation>
     </message>
 </context>
 <context>
