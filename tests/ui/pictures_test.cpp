@@ -93,6 +93,29 @@ TEST_CASE("pictures of what is not a finished case", "[.pictures]") {
   take(desk, folder, "birth-recovery", size);
 }
 
+TEST_CASE("pictures of what was picked on the limb", "[.pictures]") {
+  DeskUnderTest desk;
+  const QString folder = QString(ENDPLATE_SCREENSHOTS "/picked-scale%1")
+                             .arg(qRound(desk.window().devicePixelRatioF()));
+  QDir().mkpath(folder);
+  REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+  LimbView* view = desk.window().stage().view();
+  REQUIRE(wait_until([&] { return view->scene() != nullptr; }));
+  Pick pick;
+  pick.kind = PickKind::nerve;
+  pick.name = "posterior interosseous nerve";
+  Q_EMIT view->picked(pick);
+  for (const char* question : {"deficit", "recovery", "transfer", "examination"}) {
+    Panel& panel = desk.ask(question);
+    if (QString(question) == "recovery") panel.findChild<QTabWidget*>()->setCurrentIndex(1);
+    wait_until([&] { return view->is_up_to_date(); });
+    take(desk, folder, question, QSize(1280, 800));
+  }
+  desk.window().stage().point_out({"ECRL"});
+  wait_until([&] { return view->is_up_to_date(); });
+  take(desk, folder, "muscle", QSize(1280, 800));
+}
+
 TEST_CASE("pictures in the other language", "[.pictures]") {
   QTranslator german;
   REQUIRE(german.load(ENDPLATE_GERMAN));

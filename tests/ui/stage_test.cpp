@@ -31,6 +31,27 @@ TEST_CASE("the limb of a left arm is a left one", "[stage]") {
   CHECK(wait_until([&] { return view.scene()->shape->side == Side::left; }));
 }
 
+TEST_CASE("the limb is drawn in a picture of another size", "[stage]") {
+  DeskUnderTest desk;
+  LimbView& view = shown_limb(desk, "humeral-shaft-radial-palsy");
+  for (const int less : {0, 40, 80}) {
+    view.resize(view.size() - QSize(0, less));
+    REQUIRE(wait_until([&] {
+      const QSize wanted = view.size() * view.devicePixelRatioF();
+      return view.is_up_to_date() && view.shown().size() == wanted;
+    }));
+    // Nothing of the limb and its ground is quite black.
+    const QImage picture = view.shown().convertToFormat(QImage::Format_RGB32);
+    int black = 0;
+    for (int y = 0; y < picture.height(); ++y) {
+      for (int x = 0; x < picture.width(); ++x) {
+        if (picture.pixel(x, y) == qRgb(0, 0, 0)) ++black;
+      }
+    }
+    CHECK(black < picture.width() * picture.height() / 100);
+  }
+}
+
 TEST_CASE("a mark that was dragged moves the injury, and undo brings it back", "[stage]") {
   DeskUnderTest desk;
   LimbView& view = shown_limb(desk, "humeral-shaft-radial-palsy");

@@ -275,9 +275,20 @@ void LimbStage::ask_drawn(const std::vector<SkinSpot>& marks) {
 }
 
 void LimbStage::note_pick(const Pick& pick) {
-  const QStringList names = card_->show_pick(pick);
-  view_->highlight(names);
-  Q_EMIT pointed_at(names);
+  if (pick.kind == PickKind::nothing) return point_out({});
+  show_subject(card_->show_pick(pick));
+}
+
+void LimbStage::show_subject(const Subject& subject) {
+  view_->highlight(subject.names + subject.way);
+  Q_EMIT pointed_at(subject.names);
+}
+
+// A muscle that was chosen in a table is seen although the muscles are not shown otherwise.
+void LimbStage::lend_muscles(bool on) {
+  if (on == muscles_->isChecked() || (!on && !muscles_are_lent_)) return;
+  muscles_->setChecked(on);
+  muscles_are_lent_ = on;
 }
 
 void LimbStage::note_measure(const Measurement& measurement) {
@@ -319,7 +330,11 @@ void LimbStage::show_transfer(const QString& donor, double donor_cut_mm, const Q
 }
 
 void LimbStage::point_out(const QStringList& names) {
-  view_->highlight(names);
+  const auto& muscles = desk_.document.tables().anatomy.muscles();
+  lend_muscles(names.size() == 1 && std::ranges::any_of(muscles, [&](const auto& muscle) {
+                 return text_of(muscle.id) == names.front();
+               }));
+  show_subject(card_->show_names(names));
 }
 
 void LimbStage::show_question(const QString& name) {

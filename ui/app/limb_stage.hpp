@@ -9,6 +9,7 @@
 #include "ui/app/desk.hpp"
 #include "ui/view/view_types.hpp"
 
+class QAction;
 class QLabel;
 class QToolBar;
 class QToolButton;
@@ -17,6 +18,7 @@ namespace endplate::ui {
 
 class LimbView;
 class PickCard;
+struct Subject;
 class RiskBar;
 class RiskLayer;
 enum class PaletteKind;
@@ -37,14 +39,14 @@ class LimbStage : public QWidget {
   /// The way of a nerve transfer; see Panel::transfer_shown.
   void show_transfer(const QString& donor, double donor_cut_mm, const QString& recipient,
                      double recipient_cut_mm);
-  /// Names that stand out, here and in the card below.
+  /// What stands out, here and in the card below: nerves and areas by name, muscles by their key.
   void point_out(const QStringList& names);
   /// Lends the picture to a lecture; take_back() brings it and the case's state back.
   LimbView* lend();
   void take_back();
 
  Q_SIGNALS:
-  /// Standard terms of what was picked: the nerve with its branches, a muscle, an area.
+  /// What stands out: a nerve with its branches, muscles (by their key) and areas, or one of those.
   void pointed_at(const QStringList& names);
   /// A line was drawn on the skin.
   void incision_asked();
@@ -70,6 +72,8 @@ class LimbStage : public QWidget {
   void move_injury(int mark, const QString& nerve, double arc_mm);
   void ask_drawn(const std::vector<SkinSpot>& marks);
   void note_pick(const Pick& pick);
+  void show_subject(const Subject& subject);
+  void lend_muscles(bool on);
   void note_measure(const Measurement& measurement);
   void apply_palette();
   void save_picture();
@@ -82,6 +86,9 @@ class LimbStage : public QWidget {
   RiskLayer* risk_ = nullptr;
   QToolButton* draw_ = nullptr;
   QToolButton* measure_ = nullptr;
+  QAction* muscles_ = nullptr;  // of the menu of layers
+  bool muscles_are_lent_ =
+      false;  // shown for the one that was chosen, not because the reader asked
   PickCard* card_ = nullptr;
   std::optional<std::string> key_;  // of the limb that is shown or being made
   std::string question_;            // in front

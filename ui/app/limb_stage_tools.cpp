@@ -42,10 +42,12 @@ void LimbStage::add_tools() {
     action->setChecked(view_->layers().testFlag(which));
     connect(action, &QAction::toggled, this,
             [this, which](bool on) { view_->set_layer(which, on); });
+    return action;
   };
   layer(tr("Skin"), Layer::skin);
   layer(tr("Bones"), Layer::bones);
-  layer(tr("Muscles"), Layer::muscles);
+  muscles_ = layer(tr("Muscles"), Layer::muscles);
+  connect(muscles_, &QAction::triggered, this, [this] { muscles_are_lent_ = false; });
   layer(tr("Nerves and plexus"), Layer::nerves);
   layer(tr("Small nerves"), Layer::small_nerves);
   layer(tr("Nerves of the chest"), Layer::chest_nerves);

@@ -130,6 +130,8 @@ void MainWindow::add_panel(const QString& name, const QString& shown, Panel* pan
   }
   connect(panel, &Panel::panel_wanted, this, &MainWindow::show_question);
   connect(panel, &Panel::transfer_shown, stage_, &LimbStage::show_transfer);
+  connect(panel, &Panel::subject_chosen, stage_, &LimbStage::point_out);
+  connect(stage_, &LimbStage::pointed_at, panel, &Panel::point_out);
   connect(panel, &Panel::evidence_wanted, this, [this](const QString& row) {
     show_question("evidence");
     static_cast<EvidencePanel*>(this->panel("evidence"))->ask_row(row);

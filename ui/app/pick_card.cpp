@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
+#include <algorithm>
 #include <cmath>
 
 #include "models/anatomy/supply_facts.hpp"
@@ -42,7 +43,30 @@ QString PickCard::words() const {
   return words_->text();
 }
 
-QStringList PickCard::show_pick(const Pick& pick) {
+const anatomy::Muscle* PickCard::muscle_called(const QString& name, const QString& part) const {
+  for (const anatomy::Muscle& muscle : tables_.anatomy.muscles()) {
+    const bool right_part = part.isEmpty() || text_of(muscle.part) == part;
+    if (text_of(muscle.name) == name && right_part) return &muscle;
+  }
+  return nullptr;
+}
+
+const anatomy::Muscle* PickCard::muscle_of(const QString& id) const {
+  const auto& muscles = tables_.anatomy.muscles();
+  const auto found = std::ranges::find(muscles, plain(id), &anatomy::Muscle::id);
+  return found == muscles.end() ? nullptr : &*found;
+}
+
+QStringList PickCard::way_to(anatomy::NodeIndex branch) const {
+  const anatomy::NerveTree& tree = tables_.anatomy.tree();
+  QStringList names;
+  for (const auto node : anatomy::usual_way(tree, branch)) {
+    names.push_back(text_of(tree.node(node).name));
+  }
+  return names;
+}
+
+Subject PickCard::show_pick(const Pick& pick) {
   switch (pick.kind) {
     case PickKind::nothing:
       hide();
@@ -53,22 +77,55 @@ QStringList PickCard::show_pick(const Pick& pick) {
     case PickKind::motor_entry:
       return tell_nerve(pick.kind == PickKind::branch_point ? pick.name : pick.part, std::nan(""));
     case PickKind::muscle:
-      return tell_muscle(pick.name, pick.part);
+      if (const auto* muscle = muscle_called(pick.name, pick.part)) return tell_muscle(*muscle);
+      break;
     case PickKind::bone:
     case PickKind::landmark:
     case PickKind::skin:
-      say(opening(pick.name));
-      return {pick.name};
+      break;
   }
-  return {};
+  say(opening(pick.name));
+  return {{pick.name}, {}};
 }
 
-QStringList PickCard::tell_nerve(const QString& name, double arc_mm) {
+Subject PickCard::show_names(const QStringList& names) {
+  if (names.isEmpty()) {
+    hide();
+    return {};
+  }
+  if (names.size() == 1) return tell(names.front());
+  Subject all{names, {}};
+  QStringList shown;
+  for (const QString& name : names) {
+    const anatomy::Muscle* muscle = muscle_of(name);
+    shown.push_back(muscle == nullptr ? name : name_of(*muscle));
+    if (muscle != nullptr) all.way << way_to(muscle->branch);
+  }
+  say("<b>" + tr("Chosen:") + "</b> " + listed(shown));
+  return all;
+}
+
+Subject PickCard::tell(const QString& name) {
+  if (const auto* muscle = muscle_of(name)) return tell_muscle(*muscle);
+  for (const anatomy::SkinArea& area : tables_.anatomy.areas()) {
+    if (text_of(area.name) == name) return tell_area(area);
+  }
+  return tell_nerve(name, std::nan(""));
+}
+
+QString PickCard::listed(const QStringList& items) {
+  constexpr int kMost = 8;  // what a card holds; the lecture and the tables have them all
+  QString words = QStringList(items.mid(0, kMost)).join("; ").toHtmlEscaped();
+  if (items.size() > kMost) words += tr(" and %1 more").arg(items.size() - kMost);
+  return words;
+}
+
+Subject PickCard::tell_nerve(const QString& name, double arc_mm) {
   const anatomy::Anatomy& all = tables_.anatomy;
   const auto node = all.tree().find(plain(name));
   if (!node) {
     say(opening(name));
-    return {name};
+    return {{name}, {}};
   }
   const anatomy::NerveFacts facts = anatomy::facts_of_nerve(all, *node);
   QStringList muscles;
@@ -80,6 +137,7 @@ QStringList PickCard::tell_nerve(const QString& name, double arc_mm) {
     names.push_back(text_of(all.muscles()[m].id));
   }
   for (const std::size_t a : facts.areas) areas.push_back(text_of(all.areas()[a].name));
+  names << areas;
   QStringList roots;
   for (const std::string& root : all.tree().node(*node).roots) roots.push_back(text_of(root));
   QString words = QString("<b>%1</b>").arg(opening(name).toHtmlEscaped());
@@ -87,36 +145,31 @@ QStringList PickCard::tell_nerve(const QString& name, double arc_mm) {
   if (std::isfinite(arc_mm)) {
     words += tr(", %1 mm from where it begins").arg(std::lround(arc_mm));
   }
-  constexpr int kMost = 8;  // what a card holds; the lecture and the tables have them all
-  const auto list = [&](const QString& head, const QStringList& items) {
-    if (items.isEmpty()) return;
-    words += "<br>" + head + " " + QStringList(items.mid(0, kMost)).join("; ").toHtmlEscaped();
-    if (items.size() > kMost) words += tr(" and %1 more").arg(items.size() - kMost);
-  };
-  list(tr("Moves:"), muscles);
-  list(tr("Feels:"), areas);
+  if (!muscles.isEmpty()) words += "<br>" + tr("Moves:") + ' ' + listed(muscles);
+  if (!areas.isEmpty()) words += "<br>" + tr("Feels:") + ' ' + listed(areas);
   say(words);
-  return names;
+  return {names, {}};
 }
 
-QStringList PickCard::tell_muscle(const QString& name, const QString& part) {
-  const anatomy::Anatomy& all = tables_.anatomy;
-  for (const anatomy::Muscle& muscle : all.muscles()) {
-    if (text_of(muscle.name) != name || (text_of(muscle.part) != part && !part.isEmpty())) continue;
-    QString words = QString("<b>%1</b>").arg(opening(name_of(muscle)).toHtmlEscaped());
-    words +=
-        "<br>" +
-        tr("Nerve: %1 (%2)").arg(text_of(all.tree().node(muscle.nerve).name), roots_of(muscle));
-    if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(text_of(muscle.action));
-    say(words);
-    QStringList names{text_of(muscle.id)};
-    for (const auto node : anatomy::usual_way(all.tree(), muscle.branch)) {
-      names.push_back(text_of(all.tree().node(node).name));
-    }
-    return names;
-  }
-  say(opening(name));
-  return {name};
+Subject PickCard::tell_muscle(const anatomy::Muscle& muscle) {
+  QString words = QString("<b>%1</b>").arg(opening(name_of(muscle)).toHtmlEscaped());
+  words +=
+      "<br>" + tr("Nerve: %1 (%2)")
+                   .arg(text_of(tables_.anatomy.tree().node(muscle.nerve).name), roots_of(muscle));
+  if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(text_of(muscle.action));
+  say(words);
+  return {{text_of(muscle.id)}, way_to(muscle.branch)};
+}
+
+Subject PickCard::tell_area(const anatomy::SkinArea& area) {
+  QStringList roots;
+  for (const std::string& root : area.roots) roots.push_back(text_of(root));
+  say(QString("<b>%1</b><br>").arg(opening(text_of(area.name)).toHtmlEscaped()) +
+      tr("Nerve: %1 (%2)")
+          .arg(text_of(tables_.anatomy.tree().node(area.nerve).name), roots.join(", ")));
+  Subject subject{{text_of(area.name)}, {}};
+  for (const anatomy::NodeIndex branch : area.branches) subject.way << way_to(branch);
+  return subject;
 }
 
 }  // namespace endplate::ui

@@ -15,6 +15,7 @@ Colours::Colours(const QPalette& palette) {
   first = whole;
   second = lost;
   alert = dark ? QColor(92, 66, 0) : QColor(255, 236, 179);
+  pointed = dark ? QColor(24, 62, 82) : QColor(222, 238, 247);
   on_alert = dark ? QColor(255, 236, 179) : QColor(70, 48, 0);
 }
 

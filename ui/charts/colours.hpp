@@ -21,6 +21,7 @@ struct Colours {
   QColor second;
   QColor alert;     // behind a warning
   QColor on_alert;  // words on it
+  QColor pointed;   // behind what was picked on the limb
 };
 
 // Two palettes of the widgets.

@@ -12,6 +12,11 @@ void AiryDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
   initStyleOption(&ground, index);
   option.widget->style()->drawPrimitive(QStyle::PE_PanelItemViewItem, &ground, painter,
                                         option.widget);
+  if (index.column() == 0 && index.data(kPointedRole).toBool()) {
+    constexpr int kBar = 3;
+    painter->fillRect(QRect(option.rect.topLeft(), QSize(kBar, option.rect.height())),
+                      option.palette.color(QPalette::Highlight));
+  }
   QStyleOptionViewItem inner(option);
   inner.rect.adjust(beside_, above_, -beside_, -above_);
   QStyledItemDelegate::paint(painter, inner, index);

@@ -3,6 +3,9 @@
 
 namespace endplate::ui {
 
+// Of a row that is about what was picked: true draws a bar before its first cell.
+inline constexpr int kPointedRole = Qt::UserRole + 20;
+
 // Items with air around their words; the ground of a chosen item fills the whole of it.
 class AiryDelegate : public QStyledItemDelegate {
  public:

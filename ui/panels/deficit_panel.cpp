@@ -49,6 +49,10 @@ Cell state_cell(AreaState state) {
   return {DeficitPanel::tr("intact"), 3, {}, Tone::whole};
 }
 
+int by_state(const Line& row) {
+  return row.cells.front().sort.toInt();
+}
+
 Cell not_examined() {
   return {DeficitPanel::tr("not examined"), {}, {}, Tone::faint};
 }
@@ -103,6 +107,10 @@ DeficitPanel::DeficitPanel(Desk desk, QWidget* parent)
   tabs_->addTab(areas_, tr("Skin"));
   tabs_->addTab(movements_, tr("Movements"));
   tabs_->addTab(variants_, tr("Variants to test for"));
+  for (const RowTable* table : {muscles_, areas_, movements_, variants_}) {
+    connect(table, &RowTable::subject_chosen, this, &Panel::subject_chosen);
+    connect(table, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
+  }
   body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
@@ -142,19 +150,21 @@ void DeficitPanel::show_answers() {
 void DeficitPanel::show_muscles() {
   const CaseDeficit& of_case = *desk_.answers.deficit().answer;
   const anatomy::Anatomy& anatomy = desk_.document.tables().anatomy;
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const MuscleDeficit& row : of_case.answer.muscles) {
     if (row.state == MuscleState::intact && !intact_->isChecked()) continue;
     const anatomy::Muscle& muscle = anatomy.muscles()[row.muscle];
     const QString part = muscle.part == "whole" ? QString() : ", " + text_of(muscle.part);
-    rows.push_back({state_cell(row.state),
-                    {text_of(muscle.id) + "  " + text_of(muscle.name) + part},
-                    found_cell(of_case.examined.muscles[row.muscle]),
-                    {text_of(anatomy.tree().node(muscle.nerve).name)},
-                    {joined(row.roots_lost)},
-                    {text_of(row.why)}});
+    rows.push_back({{state_cell(row.state),
+                     {text_of(muscle.id) + "  " + text_of(muscle.name) + part},
+                     found_cell(of_case.examined.muscles[row.muscle]),
+                     {text_of(anatomy.tree().node(muscle.nerve).name)},
+                     {joined(row.roots_lost)},
+                     {text_of(row.why)}},
+                    {text_of(muscle.id)},
+                    {text_of(muscle.id)}});
   }
-  std::ranges::stable_sort(rows, {}, [](const Cells& row) { return row[0].sort.toInt(); });
+  std::ranges::stable_sort(rows, {}, by_state);
   muscles_->set({{tr("Expected")},
                  {tr("Muscle"), false, true},
                  {tr("Found")},
@@ -167,19 +177,21 @@ void DeficitPanel::show_muscles() {
 void DeficitPanel::show_areas() {
   const CaseDeficit& of_case = *desk_.answers.deficit().answer;
   const anatomy::Anatomy& anatomy = desk_.document.tables().anatomy;
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const AreaDeficit& row : of_case.answer.areas) {
     if (row.state == AreaState::intact && !intact_->isChecked()) continue;
     const anatomy::SkinArea& area = anatomy.areas()[row.area];
-    rows.push_back({state_cell(row.state),
-                    {text_of(area.name) + (area.autonomous_zone.empty() ? "" : " *"),
-                     {},
-                     text_of(area.autonomous_zone)},
-                    found_cell(of_case.examined.areas[row.area]),
-                    {text_of(anatomy.tree().node(area.nerve).name)},
-                    {text_of(row.why)}});
+    rows.push_back({{state_cell(row.state),
+                     {text_of(area.name) + (area.autonomous_zone.empty() ? "" : " *"),
+                      {},
+                      text_of(area.autonomous_zone)},
+                     found_cell(of_case.examined.areas[row.area]),
+                     {text_of(anatomy.tree().node(area.nerve).name)},
+                     {text_of(row.why)}},
+                    {text_of(area.name)},
+                    {}});
   }
-  std::ranges::stable_sort(rows, {}, [](const Cells& row) { return row[0].sort.toInt(); });
+  std::ranges::stable_sort(rows, {}, by_state);
   areas_->set({{tr("Expected")},
                {tr("Skin area (* autonomous zone)"), false, true},
                {tr("Found")},
@@ -191,20 +203,25 @@ void DeficitPanel::show_areas() {
 void DeficitPanel::show_movements() {
   const CaseDeficit& of_case = *desk_.answers.deficit().answer;
   const anatomy::Anatomy& anatomy = desk_.document.tables().anatomy;
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   const auto ids = [&](const std::vector<std::size_t>& muscles) {
     QStringList list;
     for (const std::size_t muscle : muscles) list << text_of(anatomy.muscles()[muscle].id);
-    return list.join(", ");
+    return list;
   };
   const auto add = [&](const std::vector<MovementDeficit>& list, const Cell& state) {
     for (const MovementDeficit& row : list) {
       const anatomy::Movement& movement = anatomy.movements()[row.movement];
-      rows.push_back({state,
-                      {opening(text_of(movement.name))},
-                      {ids(row.lost)},
-                      {ids(row.kept_by)},
-                      {text_of(movement.how_substituted)}});
+      const QStringList lost = ids(row.lost);
+      const QStringList kept = ids(row.kept_by);
+      const QStringList muscles = lost + ids(row.weakened) + kept;
+      rows.push_back({{state,
+                       {opening(text_of(movement.name))},
+                       {lost.join(", ")},
+                       {kept.join(", ")},
+                       {text_of(movement.how_substituted)}},
+                      muscles,
+                      muscles});
     }
   };
   add(of_case.answer.movements_lost, {tr("lost"), 0, {}, Tone::lost});
@@ -223,7 +240,7 @@ void DeficitPanel::show_movements() {
 void DeficitPanel::show_variants() {
   const CaseDeficit& of_case = *desk_.answers.deficit().answer;
   const anatomy::Anatomy& anatomy = desk_.document.tables().anatomy;
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const VariantToTest& test : of_case.answer.variants_to_test) {
     const anatomy::Variant& variant = anatomy.variants()[test.variant];
     const auto& share = variant.prevalence;
@@ -235,16 +252,22 @@ void DeficitPanel::show_variants() {
       if (low != high) limbs += tr(" (%1 to %2)").arg(low, high);
     }
     QStringList changes;
+    QStringList about;
     for (const VariantChange& change : test.changes) {
       const std::string& name = change.is_muscle ? anatomy.muscles()[change.target].id
                                                  : anatomy.areas()[change.target].name;
       changes << text_of(name) + ' ' + text_of(change.with);
+      about << text_of(name);
     }
-    rows.push_back({{text_of(variant.name)},
-                    {limbs, share.pooled.value_or(-1.0)},
-                    {changes.join(", ")},
-                    {variant.how_to_test.empty() ? tr("examine and stimulate")
-                                                 : text_of(variant.how_to_test)}});
+    QStringList behind;
+    for (const auto& row : share.rows) behind << text_of(row.id);
+    rows.push_back({{{text_of(variant.name)},
+                     {limbs, share.pooled.value_or(-1.0)},
+                     {changes.join(", ")},
+                     {variant.how_to_test.empty() ? tr("examine and stimulate")
+                                                  : text_of(variant.how_to_test)}},
+                    about,
+                    behind});
   }
   variants_->set({{tr("Variant"), false, true},
                   {tr("Of limbs")},

@@ -71,6 +71,7 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
   layout->addWidget(table_, 1);
   tabs->addTab(page, tr("Power, feeling and signs"));
   body()->addWidget(tabs, 1);
+  connect(table_, &FindingTable::subject_chosen, this, &Panel::subject_chosen);
   connect(table_, &FindingTable::entered, this,
           [this](FindingKind kind, const std::string& name, const QString& value) {
             desk_.document.edit(
@@ -258,6 +259,10 @@ void ExaminationPanel::show_case() {
     }
   }
   show_visit();
+}
+
+void ExaminationPanel::point_out(const QStringList& names) {
+  table_->point_out(names);
 }
 
 void ExaminationPanel::show_answers() {

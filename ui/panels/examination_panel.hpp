@@ -23,6 +23,7 @@ class ExaminationPanel : public Panel {
   explicit ExaminationPanel(Desk desk, QWidget* parent = nullptr);
 
   FindingTable& table() { return *table_; }
+  void point_out(const QStringList& names) override;
 
  protected:
   void show_case() override;

@@ -8,6 +8,7 @@
 
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
+#include "ui/panels/airy_delegate.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -43,7 +44,8 @@ class FoundDelegate : public QStyledItemDelegate {
     const QRectF box = QRectF(option.rect).adjusted(3, 3, -3, -3);
     painter->save();
     // Its own ground, also on a chosen row: what was found must stay readable there.
-    painter->fillRect(option.rect, colours.paper);
+    const bool pointed = index.data(kPointedRole).toBool();
+    painter->fillRect(option.rect, pointed ? colours.pointed : colours.paper);
     painter->setRenderHint(QPainter::Antialiasing);
     QColor ink = colours.ink;
     if (shape == FoundShape::open) {
@@ -90,6 +92,7 @@ FindingTable::FindingTable(QWidget* parent) : QTableWidget(parent) {
   setAccessibleName(tr("Findings"));
   setColumnCount(3);
   setHorizontalHeaderLabels({tr("Muscle, area or sign"), tr("Expected"), tr("Found")});
+  setItemDelegateForColumn(0, new AiryDelegate(3, 0, this));
   setItemDelegateForColumn(2, new FoundDelegate(this));
   verticalHeader()->hide();
   setShowGrid(false);
@@ -99,6 +102,10 @@ FindingTable::FindingTable(QWidget* parent) : QTableWidget(parent) {
   setTabKeyNavigation(false);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  connect(this, &QTableWidget::currentCellChanged, this, [this] {
+    if (!moving_) tell_subject();
+  });
+  connect(this, &QTableWidget::cellClicked, this, &FindingTable::tell_subject);
 }
 
 QString FindingTable::words(const FindingRow& row) {
@@ -125,6 +132,7 @@ QString FindingTable::words(const FindingRow& row) {
 void FindingTable::set(std::vector<FindingRow> rows) {
   const int now = currentRow();
   const bool same = rows.size() == findings_.size();
+  moving_ = true;
   findings_ = std::move(rows);
   if (!same) last_ = -1;
   clearSpans();
@@ -135,6 +143,52 @@ void FindingTable::set(std::vector<FindingRow> rows) {
   } else if (rowCount() > 1) {
     setCurrentCell(1, 2);
   }
+  moving_ = false;
+  if (to_reveal_) reveal();
+}
+
+void FindingTable::point_out(const QStringList& names) {
+  pointed_ = names;
+  for (int at = 0; at < rowCount(); ++at) mark_row(at);
+  to_reveal_ = !names.isEmpty();
+  reveal();
+}
+
+bool FindingTable::is_pointed(int row) const {
+  const FindingRow& finding = findings_[static_cast<std::size_t>(row)];
+  return !finding.head && finding.kind != FindingKind::sign &&
+         pointed_.contains(text_of(finding.name));
+}
+
+void FindingTable::mark_row(int at) {
+  const bool pointed = is_pointed(at);
+  for (int column = 0; column < columnCount(); ++column) {
+    QTableWidgetItem* part = item(at, column);
+    if (part == nullptr) continue;
+    part->setBackground(pointed ? QBrush(Colours(palette()).pointed) : QBrush());
+    part->setData(kPointedRole, pointed);
+    part->setData(Qt::AccessibleDescriptionRole, pointed ? tr("picked on the limb") : QString());
+  }
+}
+
+void FindingTable::reveal() {
+  if (!isVisible()) return;
+  int first = -1;
+  for (int at = 0; at < rowCount(); ++at) {
+    if (!is_pointed(at)) continue;
+    to_reveal_ = false;
+    if (visualItemRect(item(at, 0)).intersects(viewport()->rect())) return;
+    if (first < 0) first = at;
+  }
+  if (first >= 0) scrollToItem(item(first, 0), PositionAtTop);
+}
+
+void FindingTable::tell_subject() {
+  const int at = currentRow();
+  if (at < 0) return;
+  const FindingRow& finding = findings_[static_cast<std::size_t>(at)];
+  if (finding.head || finding.kind == FindingKind::sign) return;
+  Q_EMIT subject_chosen({text_of(finding.name)});
 }
 
 void FindingTable::show_row(int at) {
@@ -155,6 +209,7 @@ void FindingTable::show_row(int at) {
   found->setData(kShapeRole, static_cast<int>(shape_of(row)));
   found->setData(Qt::AccessibleTextRole, row.shown + ": " + words(row));
   setItem(at, 2, found);
+  mark_row(at);
 }
 
 void FindingTable::enter(int row, const QString& value) {
@@ -164,9 +219,13 @@ void FindingTable::enter(int row, const QString& value) {
 }
 
 void FindingTable::step(int from) {
+  moving_ = true;
   for (int row = from + 1; row < rowCount(); ++row) {
-    if (!findings_[static_cast<std::size_t>(row)].head) return setCurrentCell(row, 2);
+    if (findings_[static_cast<std::size_t>(row)].head) continue;
+    setCurrentCell(row, 2);
+    break;
   }
+  moving_ = false;
 }
 
 void FindingTable::keyPressEvent(QKeyEvent* event) {
@@ -205,6 +264,11 @@ void FindingTable::keyPressEvent(QKeyEvent* event) {
   if (value.isEmpty()) return QTableWidget::keyPressEvent(event);
   enter(row, value);
   step(row);
+}
+
+void FindingTable::showEvent(QShowEvent* event) {
+  QTableWidget::showEvent(event);
+  if (to_reveal_) reveal();
 }
 
 void FindingTable::resizeEvent(QResizeEvent* event) {

@@ -26,24 +26,37 @@ class FindingTable : public QTableWidget {
 
   void set(std::vector<FindingRow> rows);
   const std::vector<FindingRow>& rows() const { return findings_; }
+  // Rows of these muscles (by their key) and areas stand out; the first comes into sight where none
+  // is.
+  void point_out(const QStringList& names);
+  bool is_pointed(int row) const;
   // "weak 4-", "normal 5", "not examined"
   static QString words(const FindingRow& row);
 
  Q_SIGNALS:
   // `value` as a case file has it; empty takes the finding away.
   void entered(FindingKind kind, const std::string& name, const QString& value);
+  // The reader went to the row of this muscle or area; not told while findings are entered.
+  void subject_chosen(const QStringList& names);
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   void enter(int row, const QString& value);
   void step(int from);
   void show_row(int at);
+  void mark_row(int at);
+  void reveal();
+  void tell_subject();
 
   std::vector<FindingRow> findings_;
   int last_ = -1;  // the row entered last, which a following + or - still means
+  QStringList pointed_;
+  bool to_reveal_ = false;  // a row that stands out has yet to come into sight
+  bool moving_ = false;     // the table itself, not the reader
 };
 
 }  // namespace endplate::ui

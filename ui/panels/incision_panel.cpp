@@ -250,7 +250,7 @@ void IncisionPanel::show_answers() {
                   {}, points.back().x() + 1.0);
   }
   std::vector<Cells> rules;
-  std::vector<QString> behind;
+  std::vector<QStringList> behind;
   for (const incision::QuotedRule& rule : answer.rules) {
     rules.push_back(
         {{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {}, text_of(rule.row)},
@@ -258,7 +258,7 @@ void IncisionPanel::show_answers() {
          {text_of(rule.surface) + (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
          {text_of(rule.figure)},
          {text_of(rule.source)}});
-    behind.push_back(text_of(rule.row));
+    behind.push_back({text_of(rule.row)});
   }
   rules_->set_behind(std::move(behind));
   tabs_->setTabText(tabs_->indexOf(rules_), tr("Published rules: %1").arg(rules.size()));

@@ -18,6 +18,7 @@
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/place_words.hpp"
+#include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
 
 namespace endplate::ui {
@@ -167,6 +168,10 @@ void Panel::refresh() {
   show_case();
   show_answers();
   refresh_notice();
+}
+
+void Panel::point_out(const QStringList& names) {
+  for (auto* table : findChildren<RowTable*>()) table->point_out(names);
 }
 
 void Panel::changeEvent(QEvent* event) {

@@ -3,6 +3,7 @@
 // is known, its body, and the standing caution where it shows results.
 #include <QLabel>
 #include <QString>
+#include <QStringList>
 #include <QWidget>
 #include <vector>
 
@@ -35,7 +36,9 @@ class Panel : public QWidget {
 
   // Asks for what it shows and brings it up to date; called when it comes on screen.
   void come_forward();
-  QString head_text() const;    // side and dates, as shown
+  QString head_text() const;  // side and dates, as shown
+  // What was picked on the limb, in standard terms: rows about it stand out.
+  virtual void point_out(const QStringList& names);
   QString notice_text() const;  // of the bar above the body; empty while it is hidden
 
  Q_SIGNALS:
@@ -45,6 +48,8 @@ class Panel : public QWidget {
                       double recipient_cut_mm);
   // A row of a table whose published figures are wanted.
   void evidence_wanted(const QString& row);
+  // The reader chose a row about these nerves, muscles (by their key) or areas.
+  void subject_chosen(const QStringList& names);
   // Another question, by its name in the window.
   void panel_wanted(const QString& name);
 

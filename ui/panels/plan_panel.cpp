@@ -188,13 +188,13 @@ void PlanPanel::show_option(int row) {
   detail_->setText(lines.join('\n'));
 
   std::vector<Cells> series;
-  std::vector<QString> behind;
+  std::vector<QStringList> behind;
   for (const plan::PublishedResult& result : option.published) {
     series.push_back({{published_words(result)},
                       {text_of(result.entry)},
                       {text_of(result.study)},
                       {text_of(result.provenance)}});
-    behind.push_back(text_of(result.row));
+    behind.push_back({text_of(result.row)});
   }
   series_->set_behind(std::move(behind));
   series_->setVisible(!series.empty());

@@ -46,6 +46,20 @@ QString useful_words(const recovery::TargetForecast& forecast) {
          text_of(forecast.chance_useful->scale);
 }
 
+// A muscle's key is its row of the table of muscles; the table of skin areas has no ids.
+QStringList behind(const recovery::RecoveryTarget& target) {
+  return target.kind == TargetKind::motor ? QStringList{text_of(target.id)} : QStringList();
+}
+
+// The schedule has the targets by their names alone.
+QStringList about(const std::string& name, const RecoveryAnswer& answer) {
+  QStringList ids;
+  for (const recovery::RecoveryTarget& target : answer.targets) {
+    if (target.name == name) ids << text_of(target.id);
+  }
+  return ids;
+}
+
 // Beside the autonomous zones, where there are any, the other areas say little.
 bool leads(const recovery::RecoveryTarget& target, const RecoveryAnswer& answer) {
   const bool any =
@@ -95,6 +109,10 @@ RecoveryPanel::RecoveryPanel(Desk desk, QWidget* parent)
   look_layout->addWidget(heading(tr("Needle studies"), look));
   look_layout->addWidget(emg_, 2);
   tabs_->addTab(look, tr("What to look for"));
+  for (const RowTable* table : {targets_, sheet_, emg_}) {
+    connect(table, &RowTable::subject_chosen, this, &Panel::subject_chosen);
+    connect(table, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
+  }
   body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
@@ -156,7 +174,7 @@ void RecoveryPanel::show_timeline() {
 void RecoveryPanel::show_targets() {
   const RecoveryAnswer& answer = *desk_.answers.recovery().answer->answer;
   const Settings& settings = desk_.settings;
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const recovery::RecoveryTarget& target : answer.targets) {
     const recovery::TargetForecast& forecast = target.forecast;
     QString tip;
@@ -165,14 +183,16 @@ void RecoveryPanel::show_targets() {
                 .arg(chance_words(*forecast.chance_useful->p05),
                      chance_words(*forecast.chance_useful->p95));
     }
-    rows.push_back({{target_words(target), {}, text_of(target.nerve)},
-                    {settings.length(forecast.distance_mm.p50), forecast.distance_mm.p50},
-                    months_cell(forecast.axons_arrive_days),
-                    months_cell(forecast.first_movement_days),
-                    months_cell(forecast.useful_days),
-                    {chance_words(forecast.chance_axons_in_time), forecast.chance_axons_in_time},
-                    {useful_words(forecast),
-                     forecast.chance_useful ? forecast.chance_useful->chance : -1.0, tip}});
+    rows.push_back({{{target_words(target), {}, text_of(target.nerve)},
+                     {settings.length(forecast.distance_mm.p50), forecast.distance_mm.p50},
+                     months_cell(forecast.axons_arrive_days),
+                     months_cell(forecast.first_movement_days),
+                     months_cell(forecast.useful_days),
+                     {chance_words(forecast.chance_axons_in_time), forecast.chance_axons_in_time},
+                     {useful_words(forecast),
+                      forecast.chance_useful ? forecast.chance_useful->chance : -1.0, tip}},
+                    {text_of(target.id)},
+                    behind(target)});
   }
   targets_->set({{tr("Target"), false, true},
                  {tr("Way, %1").arg(settings.unit()), true},
@@ -262,14 +282,16 @@ void RecoveryPanel::show_tinel() {
 void RecoveryPanel::show_sheet() {
   const RecoveryView& view = *desk_.answers.recovery().answer;
   const auto& injury = view.answer->injury_date;
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const schedule::SheetRow& row : view.schedule->sheet) {
     const schedule::Window& window = row.window;
-    rows.push_back({{text_of(row.target) + (row.partial ? " *" : "")},
-                    {text_of(row.sign)},
-                    {day_words(injury, window.early_days), window.early_days},
-                    {day_words(injury, window.middle_days), window.middle_days},
-                    {day_words(injury, window.late_days), window.late_days}});
+    rows.push_back({{{text_of(row.target) + (row.partial ? " *" : "")},
+                     {text_of(row.sign)},
+                     {day_words(injury, window.early_days), window.early_days},
+                     {day_words(injury, window.middle_days), window.middle_days},
+                     {day_words(injury, window.late_days), window.late_days}},
+                    about(row.target, *view.answer),
+                    {}});
   }
   sheet_words_->setText(rows.empty()
                             ? text_of(view.schedule->no_sheet)
@@ -282,18 +304,20 @@ void RecoveryPanel::show_sheet() {
                {tr("Expected")},
                {tr("Late after")}},
               std::move(rows));
-  std::vector<Cells> studies;
+  std::vector<Line> studies;
   for (const schedule::EmgStudy& study : view.schedule->emg) {
     for (const schedule::EmgReading& reading : study.readings) {
       studies.push_back(
-          {{tr("%1 to %2")
-                .arg(day_words(injury, study.window.early_days),
-                     day_words(injury, study.window.late_days)),
-            study.window.early_days},
-           {study.muscle.empty() ? tr("muscles below the lesion") : text_of(study.muscle)},
-           {text_of(reading.finding)},
-           {text_of(reading.means)},
-           {text_of(reading.source)}});
+          {{{tr("%1 to %2")
+                 .arg(day_words(injury, study.window.early_days),
+                      day_words(injury, study.window.late_days)),
+             study.window.early_days},
+            {study.muscle.empty() ? tr("muscles below the lesion") : text_of(study.muscle)},
+            {text_of(reading.finding)},
+            {text_of(reading.means)},
+            {text_of(reading.source)}},
+           about(study.muscle, *view.answer),
+           {text_of(reading.id)}});
     }
   }
   emg_->setVisible(!studies.empty());

@@ -6,6 +6,7 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QScrollBar>
+#include <QSet>
 #include <QSortFilterProxyModel>
 #include <algorithm>
 
@@ -36,7 +37,20 @@ void RowModel::set(std::vector<Column> columns, std::vector<Cells> rows) {
   beginResetModel();
   columns_ = std::move(columns);
   rows_ = std::move(rows);
+  pointed_.clear();
   endResetModel();
+}
+
+void RowModel::point_out(std::vector<bool> rows) {
+  pointed_ = std::move(rows);
+  if (rows_.empty() || columns_.empty()) return;
+  Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1),
+                     {Qt::BackgroundRole, kPointedRole});
+}
+
+bool RowModel::is_pointed(int row) const {
+  const auto at = static_cast<std::size_t>(row);
+  return at < pointed_.size() && pointed_[at];
 }
 
 int RowModel::rowCount(const QModelIndex& parent) const {
@@ -57,6 +71,10 @@ QVariant RowModel::data(const QModelIndex& index, int role) const {
       return cell.text;
     case Qt::AccessibleTextRole:
       return columns_[at].title + ": " + cell.text;
+    case Qt::AccessibleDescriptionRole:
+      return is_pointed(index.row()) ? RowTable::tr("picked on the limb") : QString();
+    case kPointedRole:
+      return is_pointed(index.row());
     case Qt::ToolTipRole:
       return cell.tip.isEmpty() ? cell.text : cell.tip;
     case kSortRole:
@@ -66,8 +84,12 @@ QVariant RowModel::data(const QModelIndex& index, int role) const {
     default:
       break;
   }
-  if (cell.tone == Tone::plain) return {};
+  const bool filled =
+      cell.tone == Tone::weak || cell.tone == Tone::alert || cell.tone == Tone::danger;
+  const bool pointed = role == Qt::BackgroundRole && !filled && is_pointed(index.row());
+  if (cell.tone == Tone::plain && !pointed) return {};
   const Colours colours{QPalette(static_cast<QWidget*>(QObject::parent())->palette())};
+  if (pointed) return colours.pointed;
   if (role == Qt::ForegroundRole) {
     switch (cell.tone) {
       case Tone::faint:
@@ -133,12 +155,20 @@ RowTable::RowTable(const QString& name, QWidget* parent)
   rows_soon_.setInterval(0);
   connect(&rows_soon_, &QTimer::timeout, this, [this] { lay_out_rows(next_row_); });
   connect(order, &QAbstractItemModel::layoutChanged, this, &RowTable::lay_out);
-  connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-          [this] { Q_EMIT chosen_changed(chosen()); });
+  connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
+    Q_EMIT chosen_changed(chosen());
+    if (!choosing_) tell_subject();
+  });
+  connect(this, &QAbstractItemView::clicked, this, &RowTable::tell_subject);
+  connect(this, &QAbstractItemView::activated, this, [this] {
+    const QStringList ids = behind(chosen());
+    if (!ids.isEmpty()) Q_EMIT behind_wanted(ids.front());
+  });
 }
 
 void RowTable::set(std::vector<Column> columns, std::vector<Cells> rows) {
   const int before = chosen();
+  about_.clear();
   setSortingEnabled(false);
   model_->set(std::move(columns), std::move(rows));
   static_cast<QSortFilterProxyModel*>(model())->sort(-1);
@@ -148,6 +178,19 @@ void RowTable::set(std::vector<Column> columns, std::vector<Cells> rows) {
   if (before >= 0 && before < model_->rowCount()) choose(before);
 }
 
+void RowTable::set(std::vector<Column> columns, std::vector<Line> lines) {
+  std::vector<Cells> rows;
+  std::vector<QStringList> about;
+  behind_.clear();
+  for (Line& line : lines) {
+    rows.push_back(std::move(line.cells));
+    about.push_back(std::move(line.about));
+    behind_.push_back(std::move(line.behind));
+  }
+  set(std::move(columns), std::move(rows));
+  set_about(std::move(about));
+}
+
 int RowTable::chosen() const {
   const QModelIndex now = selectionModel()->currentIndex();
   if (!now.isValid()) return -1;
@@ -155,8 +198,59 @@ int RowTable::chosen() const {
 }
 
 void RowTable::choose(int row) {
+  choosing_ = true;
   setCurrentIndex(
       static_cast<QSortFilterProxyModel*>(model())->mapFromSource(model_->index(row, 0)));
+  choosing_ = false;
+}
+
+QStringList RowTable::behind(int row) const {
+  const auto at = static_cast<std::size_t>(row);
+  return row >= 0 && at < behind_.size() ? behind_[at] : QStringList();
+}
+
+void RowTable::set_about(std::vector<QStringList> about) {
+  about_ = std::move(about);
+  mark_pointed();
+  if (to_reveal_) reveal();
+}
+
+void RowTable::point_out(const QStringList& names) {
+  pointed_ = names;
+  mark_pointed();
+  to_reveal_ = !names.isEmpty();
+  reveal();
+}
+
+void RowTable::mark_pointed() {
+  const QSet<QString> names(pointed_.begin(), pointed_.end());
+  std::vector<bool> rows;
+  for (const QStringList& about : about_) {
+    rows.push_back(
+        std::ranges::any_of(about, [&](const QString& name) { return names.contains(name); }));
+  }
+  model_->point_out(std::move(rows));
+}
+
+// Rows that are not laid out yet have no place: then it is done when they have.
+void RowTable::reveal() {
+  if (!isVisible() || rows_soon_.isActive()) return;
+  const auto* order = static_cast<QSortFilterProxyModel*>(model());
+  QModelIndex first;
+  for (int row = 0; row < order->rowCount(); ++row) {
+    const QModelIndex here = order->index(row, 0);
+    if (!model_->is_pointed(order->mapToSource(here).row())) continue;
+    to_reveal_ = false;
+    if (visualRect(here).intersects(viewport()->rect())) return;
+    if (!first.isValid()) first = here;
+  }
+  if (first.isValid()) scrollTo(first, PositionAtTop);
+}
+
+void RowTable::tell_subject() {
+  const int row = chosen();
+  const auto at = static_cast<std::size_t>(row);
+  if (row >= 0 && at < about_.size() && !about_[at].isEmpty()) Q_EMIT subject_chosen(about_[at]);
 }
 
 QString RowTable::shown(int row, int column) const {
@@ -238,6 +332,7 @@ void RowTable::lay_out_rows(int first) {
   next_row_ = whole_ ? rows : std::min(rows, first + kRowsAtOnce);
   for (int row = first; row < next_row_; ++row) setRowHeight(row, height_of(row));
   next_row_ < rows ? rows_soon_.start() : rows_soon_.stop();
+  if (to_reveal_) reveal();
 }
 
 void RowTable::resizeEvent(QResizeEvent* event) {
@@ -283,12 +378,9 @@ void RowTable::save_csv() {
 
 void RowTable::contextMenuEvent(QContextMenuEvent* event) {
   QMenu menu(this);
-  const int row = chosen();
-  if (row >= 0 && static_cast<std::size_t>(row) < behind_.size()) {
-    const QString id = behind_[static_cast<std::size_t>(row)];
-    QAction* behind = menu.addAction(tr("What stands behind this: %1").arg(id));
-    behind->setEnabled(!id.isEmpty());
-    connect(behind, &QAction::triggered, this, [this, id] { Q_EMIT behind_wanted(id); });
+  for (const QString& id : behind(chosen())) {
+    QAction* action = menu.addAction(tr("What stands behind this: %1").arg(id));
+    connect(action, &QAction::triggered, this, [this, id] { Q_EMIT behind_wanted(id); });
   }
   menu.addAction(tr("Save the table as CSV..."), this, &RowTable::save_csv);
   menu.exec(event->globalPos());

@@ -1,7 +1,9 @@
 #pragma once
 // A table of plain rows: sortable, with wrapped words, and saved as CSV with every digit that is
-// shown.
+// shown. Rows may be about nerves, muscles and areas; those that are about what was picked on the
+// limb stand out.
 #include <QAbstractTableModel>
+#include <QStringList>
 #include <QTableView>
 #include <QTimer>
 #include <QVariant>
@@ -23,6 +25,13 @@ struct Cell {
 };
 using Cells = std::vector<Cell>;
 
+// A row with what it is about and what stands behind it; see RowTable.
+struct Line {
+  Cells cells;
+  QStringList about;
+  QStringList behind;
+};
+
 struct Column {
   QString title;
   bool number = false;   // flush right, in the middle of its column's height
@@ -39,6 +48,8 @@ class RowModel : public QAbstractTableModel {
   void set(std::vector<Column> columns, std::vector<Cells> rows);
   const std::vector<Column>& columns() const { return columns_; }
   const std::vector<Cells>& rows() const { return rows_; }
+  void point_out(std::vector<bool> rows);  // by row; empty: none stands out
+  bool is_pointed(int row) const;
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -48,6 +59,7 @@ class RowModel : public QAbstractTableModel {
  private:
   std::vector<Column> columns_;
   std::vector<Cells> rows_;
+  std::vector<bool> pointed_;
 };
 
 class RowTable : public QTableView {
@@ -58,14 +70,22 @@ class RowTable : public QTableView {
   explicit RowTable(const QString& name, QWidget* parent = nullptr);
 
   void set(std::vector<Column> columns, std::vector<Cells> rows);
+  void set(std::vector<Column> columns, std::vector<Line> lines);
   const RowModel& rows() const { return *model_; }
   // Index into the rows as they were given, or -1.
   int chosen() const;
   void choose(int row);
   QString shown(int row, int column) const;  // in the order as given
 
-  // The row of a table of evidence that stands behind each row; empty where there is none.
-  void set_behind(std::vector<QString> ids) { behind_ = std::move(ids); }
+  // The rows of the tables of evidence that stand behind each row.
+  void set_behind(std::vector<QStringList> ids) { behind_ = std::move(ids); }
+  QStringList behind(int row) const;
+
+  // What each row is about, in standard terms: nerves and areas by name, muscles by their key. To
+  // be said after every set().
+  void set_about(std::vector<QStringList> about);
+  // Rows that are about one of these stand out; the first comes into sight where none is.
+  void point_out(const QStringList& names);
 
   // Grows to the height of its rows, for a table within a page that scrolls.
   void set_whole(bool whole);
@@ -78,6 +98,8 @@ class RowTable : public QTableView {
   void chosen_changed(int row);
   // The rows behind a number are wanted: the id of one.
   void behind_wanted(const QString& id);
+  // The reader chose a row that is about these.
+  void subject_chosen(const QStringList& names);
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -88,11 +110,18 @@ class RowTable : public QTableView {
  private:
   void lay_out();
   void lay_out_rows(int first);
+  void mark_pointed();
+  void reveal();
+  void tell_subject();
   int height_of(int row) const;
   int least_width(int column) const;
 
   RowModel* model_;
-  std::vector<QString> behind_;
+  std::vector<QStringList> behind_;
+  std::vector<QStringList> about_;
+  QStringList pointed_;
+  bool to_reveal_ = false;  // a row that stands out has yet to come into sight
+  bool choosing_ = false;   // the table itself, not the reader
   bool whole_ = false;
   bool laying_out_ = false;
   QTimer rows_soon_;  // those that have not been laid out

@@ -58,6 +58,17 @@ Cell reach_cell(const TransferCandidate& candidate) {
   return {TransferPanel::tr("not computed"), -1.0, text_of(reach.why), Tone::faint};
 }
 
+// What a transfer is about: both nerves, what gives and what shall come back.
+QStringList names_of(const Candidate& candidate) {
+  QStringList names;
+  for (const auto* of : {&candidate.donor_nodes, &candidate.recipient_nodes,
+                         &candidate.donor_muscles, &candidate.target_keys}) {
+    for (const std::string& name : *of) names << text_of(name);
+  }
+  names.removeDuplicates();
+  return names;
+}
+
 QString function_words(transfer::Synergy synergy) {
   switch (synergy) {
     case transfer::Synergy::synergist:
@@ -117,8 +128,11 @@ TransferPanel::TransferPanel(Desk desk, QWidget* parent)
   body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
-  connect(candidates_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
   connect(candidates_, &RowTable::chosen_changed, this, &TransferPanel::show_detail);
+  for (const RowTable* table : {candidates_, together_, rejected_}) {
+    connect(table, &RowTable::subject_chosen, this, &Panel::subject_chosen);
+    connect(table, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
+  }
 }
 
 void TransferPanel::show_answers() {
@@ -184,11 +198,15 @@ void TransferPanel::show_candidates() {
                     {tr("Published")},
                     {tr("Restores"), false, true}},
                    std::move(rows));
-  std::vector<QString> behind;
+  std::vector<QStringList> behind;
+  std::vector<QStringList> about;
   for (const TransferCandidate* candidate : shown_) {
-    behind.push_back(candidate->judged.published ? text_of(candidate->judged.id) : QString());
+    const Candidate& judged = candidate->judged;
+    behind.push_back(judged.published ? QStringList{text_of(judged.id)} : QStringList());
+    about.push_back(names_of(judged));
   }
   candidates_->set_behind(std::move(behind));
+  candidates_->set_about(std::move(about));
   if (candidates_->chosen() < 0 && !shown_.empty()) candidates_->choose(0);
   show_detail();
 }
@@ -260,13 +278,17 @@ void TransferPanel::show_detail() {
 void TransferPanel::show_together() {
   const TransferAnswer& answer = *desk_.answers.transfer().answer;
   std::vector<Cells> rows;
+  std::vector<QStringList> about;
+  std::vector<QStringList> behind;
   const auto add = [&](const transfer::Combination& combination, const Cell& when) {
     for (const transfer::ChosenOption& option : combination.chosen) {
       QString what = text_of(option.id);
+      about.emplace_back();
+      behind.push_back({text_of(option.id)});
       for (const TransferCandidate* candidate : shown_) {
-        if (candidate->judged.id == option.id && !candidate->judged.what.empty()) {
-          what = text_of(candidate->judged.what);
-        }
+        if (candidate->judged.id != option.id) continue;
+        if (!candidate->judged.what.empty()) what = text_of(candidate->judged.what);
+        about.back() = names_of(candidate->judged);
       }
       rows.push_back({when, {what, {}, text_of(option.id)}, {joined_words(option.serves, ", ")}});
     }
@@ -286,6 +308,8 @@ void TransferPanel::show_together() {
   together_words_->setText(words);
   together_->set({{tr("Set")}, {tr("Transfer"), false, true}, {tr("Serves"), false, true}},
                  std::move(rows));
+  together_->set_about(std::move(about));
+  together_->set_behind(std::move(behind));
   std::vector<Cells> left;
   for (const transfer::LeftOut& out : answer.combination.left_out) {
     left.push_back({{text_of(out.id)}, {text_of(cli::left_out_words(out))}});
@@ -295,7 +319,11 @@ void TransferPanel::show_together() {
 
 void TransferPanel::show_rejected() {
   std::vector<Cells> rows;
+  std::vector<QStringList> about;
+  std::vector<QStringList> behind;
   for (const Candidate& candidate : desk_.answers.transfer().answer->rejected) {
+    about.push_back(names_of(candidate));
+    behind.push_back({text_of(candidate.id)});
     rows.push_back({{text_of(candidate.what.empty() ? candidate.donor : candidate.what),
                      {},
                      text_of(candidate.id)},
@@ -306,6 +334,8 @@ void TransferPanel::show_rejected() {
                   {tr("Restores"), false, true},
                   {tr("Rejected because"), false, true}},
                  std::move(rows));
+  rejected_->set_about(std::move(about));
+  rejected_->set_behind(std::move(behind));
 }
 
 }  // namespace endplate::ui

@@ -1269,6 +1269,10 @@
         <source>hyperaesthetic</source>
         <translation>hyperästhetisch</translation>
     </message>
+    <message>
+        <source>picked on the limb</source>
+        <translation>an der Extremität gewählt</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::ForestChart</name>
@@ -2940,6 +2944,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <source>What stands behind this: %1</source>
         <translation>Was dahinter steht: %1</translation>
     </message>
+    <message>
+        <source>picked on the limb</source>
+        <translation>an der Extremität gewählt</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::Settings</name>
@@ -3934,6 +3942,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>Action: %1</source>
         <translation>Wirkung: %1</translation>
+    </message>
+    <message>
+        <source>Chosen:</source>
+        <translation>Gewählt:</translation>
     </message>
 </context>
 <context>
