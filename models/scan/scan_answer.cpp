@@ -158,6 +158,7 @@ Expected<ScanAnswer> warp_onto_scan(const evidence::DataPackage& package,
   answer.scale = fit->state.scale;
   answer.matched_share = fit->matched_share;
   answer.surface_rms_mm = fit->surface_rms_mm;
+  answer.surface_p95_mm = fit->surface_p95_mm;
   const Angles angles = angles_of(fit->state.pose);
   for (int k = 0; k < kAngles; ++k) {
     answer.pose_deg[kAngleKeys[static_cast<std::size_t>(k)]] = angles[k] * 180.0 / std::numbers::pi;
@@ -183,6 +184,8 @@ Expected<ScanAnswer> warp_onto_scan(const evidence::DataPackage& package,
   if (counted > 0) {
     answer.widened_by = std::max(1.0, std::sqrt(squares / static_cast<double>(counted)));
   }
+  answer.lengths =
+      fitted_lengths(*size, prior, *fit, answer.widened_by, *picks, standard->landmarks());
   const auto nerve_points = [&](const LimbState& state) {
     return standard->nerve_points_mm(state);
   };
@@ -194,6 +197,11 @@ Expected<ScanAnswer> warp_onto_scan(const evidence::DataPackage& package,
                              answer.widened_by * std::sqrt(variances[i] / 3.0)});
   }
   add_warnings(prior, *fit, left_out, answer);
+  if (const auto told = with_lengths(package, limb, answer.lengths); !told) {
+    for (FittedLength& length : answer.lengths) length.measured = false;
+    answer.warnings.push_back("The lengths on the scan do not go with those of the case: " +
+                              told.error().problems.front().what + '.');
+  }
   return answer;
 }
 

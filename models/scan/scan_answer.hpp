@@ -12,6 +12,7 @@
 #include "models/casefile/case.hpp"
 #include "models/core/error.hpp"
 #include "models/evidence/data_package.hpp"
+#include "models/scan/fitted_lengths.hpp"
 #include "models/scan/scan_fit.hpp"
 #include "models/scan/scan_surface.hpp"
 
@@ -53,6 +54,8 @@ struct ScanAnswer {
   std::map<std::string, double> pose_deg;  // as fitted, by the keys of a case file
   double matched_share = 0.0;              // of our skin that has a place on the scan
   double surface_rms_mm = 0.0;
+  double surface_p95_mm = 0.0;  // 95 in 100 such places lie within this distance
+  std::vector<FittedLength> lengths;
   // By which landmarks left out were missed more than the model of the errors expects; 1 if not.
   // It is in every added_sd_mm.
   double widened_by = 1.0;

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 #include "geometry/point_spread.hpp"
 #include "geometry/similarity.hpp"
@@ -46,6 +47,21 @@ Points normals_of(const Points& vertices, const std::vector<std::array<std::uint
 
 double landmark_sd_mm(const ScanLandmark& landmark) {
   return std::hypot(kPicking_mm, landmark.sd_mm);
+}
+
+double root_mean_square(const std::vector<double>& values) {
+  if (values.empty()) return 0.0;
+  double squares = 0.0;
+  for (const double value : values) squares += value * value;
+  return std::sqrt(squares / static_cast<double>(values.size()));
+}
+
+// The least of `values` that 95 in 100 of them do not exceed.
+double percentile_95(std::vector<double> values) {
+  if (values.empty()) return 0.0;
+  const auto rank = static_cast<std::ptrdiff_t>((values.size() * 95 + 99) / 100) - 1;
+  std::ranges::nth_element(values, values.begin() + rank);
+  return values[static_cast<std::size_t>(rank)];
 }
 
 double smoothing_mm(double sd_mm) {
@@ -232,8 +248,7 @@ Expected<ScanFit> ScanFitter::fit(const std::vector<Pick>& picks, Method method)
       from.resize(landmarks);
       to.resize(landmarks);
       smoothing.resize(landmarks);
-      double squares = 0.0;
-      std::size_t matched = 0;
+      std::vector<double> distances_mm;
       for (const std::uint32_t v : spread_) {
         const Vector3d& p = skin_mm[v];
         const auto place = surface_->nearest((*warp)(p));
@@ -241,8 +256,7 @@ Expected<ScanFit> ScanFitter::fit(const std::vector<Pick>& picks, Method method)
             place.normal.dot(normals[v]) < kSameWay) {
           continue;
         }
-        ++matched;
-        squares += place.distance_mm * place.distance_mm;
+        distances_mm.push_back(place.distance_mm);
         // The spline has no two points at one place, and a landmark's own pick says more.
         const auto near = std::ranges::any_of(
             from.begin(), from.begin() + static_cast<std::ptrdiff_t>(landmarks),
@@ -252,8 +266,10 @@ Expected<ScanFit> ScanFitter::fit(const std::vector<Pick>& picks, Method method)
         to.push_back(place.position_mm);
         smoothing.push_back(smoothing_mm(kNearest_mm));
       }
-      result.matched_share = static_cast<double>(matched) / static_cast<double>(spread_.size());
-      result.surface_rms_mm = matched > 0 ? std::sqrt(squares / static_cast<double>(matched)) : 0.0;
+      result.matched_share =
+          static_cast<double>(distances_mm.size()) / static_cast<double>(spread_.size());
+      result.surface_rms_mm = root_mean_square(distances_mm);
+      result.surface_p95_mm = percentile_95(std::move(distances_mm));
       warp = fit_spline(from, to, smoothing);
       if (!warp) return std::unexpected(warp.error());
     }

@@ -56,6 +56,7 @@ struct ScanFit {
   // Of the vertices: how many have a place on the scan, and how far from it they end.
   double matched_share = 0.0;
   double surface_rms_mm = 0.0;
+  double surface_p95_mm = 0.0;  // 95 in 100 end within this distance
 };
 
 class ScanFitter {

@@ -87,6 +87,15 @@ std::optional<LengthUnit> unit_from(std::string_view word) {
   return std::nullopt;
 }
 
+Expected<ScanLook> look_at_scan(const std::filesystem::path& file) {
+  const auto read = geometry::read_mesh_file(file);
+  if (!read) return std::unexpected(at(file, read.error()));
+  ScanLook look{read->mesh.triangles.size(), geometry::diagonal(read->mesh), std::nullopt};
+  const auto fitting = geometry::plausible_units(look.diagonal, kLeast_mm, kMost_mm);
+  if (fitting && !fitting->empty()) look.likely = fitting->front();
+  return look;
+}
+
 Expected<ScanSurface> read_scan_surface(const std::filesystem::path& file,
                                         std::optional<LengthUnit> unit) {
   auto read = geometry::read_mesh_file(file);

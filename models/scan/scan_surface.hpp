@@ -23,6 +23,16 @@ struct ScanSurface {
   std::vector<std::string> notes;  // of reading and repair, in words
 };
 
+// What a file shows before its unit is confirmed.
+struct ScanLook {
+  std::size_t triangles = 0;
+  double diagonal = 0.0;                       // of the box around it, in the unit of the file
+  std::optional<geometry::LengthUnit> likely;  // in which an arm has that size
+};
+
+// Problems stand at the file's name.
+Expected<ScanLook> look_at_scan(const std::filesystem::path& file);
+
 // `unit`: as the user confirms it; no format names it. Without one the error names the unit that
 // the size of the surface suggests. A unit in which no arm has that size is refused too. An arm cut
 // from the body may be open where it was cut. Problems stand at the file's name or at --scan-unit.

@@ -32,6 +32,24 @@ std::string landmarks_text(const ScanAnswer& answer) {
 }
 
 // Points of one nerve and segment together; --json has them singly.
+std::string lengths_text(const ScanAnswer& answer) {
+  TextTable table({{"length", Align::left},
+                   {"fitted mm", Align::right},
+                   {"+- mm", Align::right},
+                   {"expected mm", Align::right},
+                   {"+- mm", Align::right},
+                   {"known from", Align::left}});
+  for (const scan::FittedLength& length : answer.lengths) {
+    table.add_row({length.measure, fmt::format("{:.0f}", length.length_mm),
+                   fmt::format("{:.0f}", length.sd_mm), fmt::format("{:.0f}", length.expected_mm),
+                   fmt::format("{:.0f}", length.expected_sd_mm),
+                   length.given      ? "the case"
+                   : length.measured ? "the scan"
+                                     : "neither"});
+  }
+  return table.to_string();
+}
+
 std::string nerves_text(const ScanAnswer& answer) {
   std::vector<std::pair<std::string, limb::Segment>> order;
   std::map<std::pair<std::string, limb::Segment>, std::vector<double>> groups;
@@ -84,6 +102,18 @@ Json scan_json(const ScanAnswer& answer) {
   document["fitted_pose"] = std::move(pose);
   document["matched_share"] = answer.matched_share;
   document["surface_rms_mm"] = answer.surface_rms_mm;
+  document["surface_p95_mm"] = answer.surface_p95_mm;
+  Json lengths = Json::array();
+  for (const scan::FittedLength& length : answer.lengths) {
+    lengths.push_back({{"measure", length.measure},
+                       {"length_mm", length.length_mm},
+                       {"sd_mm", length.sd_mm},
+                       {"expected_mm", length.expected_mm},
+                       {"expected_sd_mm", length.expected_sd_mm},
+                       {"given", length.given},
+                       {"measured", length.measured}});
+  }
+  document["lengths"] = std::move(lengths);
   document["widened_by"] = answer.widened_by;
   Json landmarks = Json::array();
   for (const scan::LandmarkResidual& landmark : answer.landmarks) {
@@ -111,11 +141,11 @@ Json scan_json(const ScanAnswer& answer) {
 
 std::string scan_text(const ScanAnswer& answer, bool quiet) {
   std::string text = fmt::format(
-      "SCAN of the {} limb: {} triangles, unit {}; the fitted skin lies {:.1f} mm off (root mean "
-      "square)\n\n",
+      "SCAN of the {} limb: {} triangles, unit {}; the fitted skin lies {:.1f} mm off (root mean\n"
+      "square), 95 in 100 of its places within {:.1f} mm\n\n",
       answer.side == Side::right ? "RIGHT" : "LEFT", answer.triangles, scan::to_string(answer.unit),
-      answer.surface_rms_mm);
-  text += landmarks_text(answer) + '\n' + nerves_text(answer);
+      answer.surface_rms_mm, answer.surface_p95_mm);
+  text += landmarks_text(answer) + '\n' + lengths_text(answer) + '\n' + nerves_text(answer);
   for (const std::string& line :
        wrap("+- is one standard deviation in each direction that the fit to the scan adds; how "
             "nerves differ between limbs comes on top.",

@@ -60,7 +60,8 @@ TEST_CASE("limb shows the fit to a scan before the caution", "[cli][limb][scan]"
   const auto scan = page.out.find("SCAN of the LEFT limb");
   REQUIRE(scan != std::string::npos);
   CHECK(scan < page.out.find("Check it against the patient."));
-  for (const char* part : {"if left out mm", "added +- mm", "olecranon tip", "Pose as fitted"}) {
+  for (const char* part : {"if left out mm", "added +- mm", "olecranon tip", "Pose as fitted",
+                           "known from", "95 in 100 of its places within"}) {
     INFO(part);
     CHECK(page.out.find(part, scan) != std::string::npos);
   }
@@ -85,6 +86,15 @@ TEST_CASE("limb shows the fit to a scan before the caution", "[cli][limb][scan]"
     CHECK(point["position_mm"].size() == 3);
   }
   CHECK(object["fitted_pose"].contains("elbow_flexion_deg"));
+  CHECK(object["surface_p95_mm"].get<double>() > 0.0);
+  REQUIRE(object["lengths"].size() == 3);
+  for (const auto& length : object["lengths"]) {
+    CHECK(length["length_mm"].get<double>() > 100.0);
+    CHECK(length["sd_mm"].get<double>() > 0.0);
+    for (const char* key : {"measure", "expected_mm", "expected_sd_mm", "given", "measured"}) {
+      CHECK(length.contains(key));
+    }
+  }
 }
 
 TEST_CASE("limb asks for what a scan needs", "[cli][limb][scan]") {

@@ -17,6 +17,7 @@
 #include "ui/app/lecture_room.hpp"
 #include "ui/app/limb_stage.hpp"
 #include "ui/app/main_window_parts.hpp"
+#include "ui/app/scan_dialog.hpp"
 #include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/panels/airy_delegate.hpp"
@@ -110,7 +111,8 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
 }
 
 MainWindow::~MainWindow() {
-  // Panels hold references into the parts, so they go first.
+  // Panels and the scan hold references into the parts, so they go first.
+  delete scan_;
   delete takeCentralWidget();
 }
 

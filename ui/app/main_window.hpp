@@ -27,6 +27,7 @@ class LimbStage;
 class Panel;
 class Presenter;
 class RecoveryStore;
+class ScanDialog;
 struct CaseTables;
 
 /// The one window of the desk: the questions on the left, the limb in the middle, the panel of the
@@ -58,6 +59,10 @@ class MainWindow : public QMainWindow {
 
   /// A lecture on the whole screen; nothing when the file is no lecture, which a bar says.
   Presenter* show_lecture(const QString& path);
+
+  /// Fits the limb to a scanned surface; without one the dialog asks for it. An empty `landmarks`
+  /// is looked for beside the surface.
+  ScanDialog* show_scan(const QString& surface = {}, const QString& landmarks = {});
 
   /// The first steps, for whoever opens the desk for the first time.
   void show_tour();
@@ -91,6 +96,7 @@ class MainWindow : public QMainWindow {
   void edit_lecture(const QString& path);
   void show_settings();
   void save_table();
+  void open_dropped(const QStringList& paths);
   void show_help();
   void show_about();
 
@@ -112,6 +118,7 @@ class MainWindow : public QMainWindow {
   QPushButton* cancel_ = nullptr;
   QLabel* copied_ = nullptr;
   HelpDialog* help_ = nullptr;
+  ScanDialog* scan_ = nullptr;
 };
 
 }  // namespace endplate::ui

@@ -14,11 +14,13 @@
 #include <QStackedWidget>
 #include <QUndoStack>
 #include <QUrl>
+#include <algorithm>
 
 #include "ui/app/help_dialog.hpp"
 #include "ui/app/lecture_room.hpp"
 #include "ui/app/main_window.hpp"
 #include "ui/app/main_window_parts.hpp"
+#include "ui/app/scan_dialog.hpp"
 #include "ui/app/settings_dialog.hpp"
 #include "ui/app/words.hpp"
 #include "ui/panels/panel.hpp"
@@ -36,6 +38,7 @@ void MainWindow::add_menus() {
   });
   file->addAction(tr("&Open..."), QKeySequence::Open, this, &MainWindow::choose_file);
   recent_ = file->addMenu(tr("Open &recent"));
+  file->addAction(tr("&Fit to a scan..."), this, [this] { show_scan(); });
   file->addSeparator();
   file->addAction(tr("&Save"), QKeySequence::Save, this, [this] { save(); });
   file->addAction(tr("Save &as..."), QKeySequence::SaveAs, this, &MainWindow::save_as);
@@ -183,17 +186,39 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   event->accept();
 }
 
+// A case, a scanned surface, or a surface and its landmarks.
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  if (event->mimeData()->hasUrls() && event->mimeData()->urls().size() == 1 &&
-      event->mimeData()->urls().front().isLocalFile()) {
-    event->acceptProposedAction();
-  }
+  const QList<QUrl> urls = event->mimeData()->urls();
+  const bool local = std::ranges::all_of(urls, [](const QUrl& url) { return url.isLocalFile(); });
+  if (local && (urls.size() == 1 || urls.size() == 2)) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-  const QString path = event->mimeData()->urls().front().toLocalFile();
+  QStringList paths;
+  for (const QUrl& url : event->mimeData()->urls()) paths << url.toLocalFile();
   event->acceptProposedAction();
-  if (may_leave()) open_file(path);
+  open_dropped(paths);
+}
+
+void MainWindow::open_dropped(const QStringList& paths) {
+  const auto surface = std::ranges::find_if(paths, ScanDialog::is_surface);
+  if (surface != paths.end()) {
+    const QString other = paths.size() == 2 ? paths[surface == paths.begin() ? 1 : 0] : QString();
+    show_scan(*surface, other);
+  } else if (paths.size() == 1) {
+    if (may_leave()) open_file(paths.front());
+  } else {
+    tell(tr("Drop one case, or a scanned surface with its landmarks."));
+  }
+}
+
+ScanDialog* MainWindow::show_scan(const QString& surface, const QString& landmarks) {
+  if (scan_ == nullptr) scan_ = new ScanDialog(desk(), this);
+  if (!landmarks.isEmpty()) scan_->open_landmarks(landmarks);
+  if (!surface.isEmpty()) scan_->open_surface(surface);
+  scan_->show();
+  scan_->raise();
+  return scan_;
 }
 
 void MainWindow::show_settings() {

@@ -4191,8 +4191,8 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <translation>%1. Der Fall nennt sie schon.</translation>
     </message>
     <message>
-        <source>%1. This scan does not show it.</source>
-        <translation>%1. Dieser Scan zeigt sie nicht.</translation>
+        <source>%1. Not shown well by this scan; pick both its ends.</source>
+        <translation>%1. Dieser Scan zeigt sie nicht gut; setzen Sie ihre beiden Enden.</translation>
     </message>
     <message>
         <source>lengths from a scan</source>

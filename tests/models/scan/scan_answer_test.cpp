@@ -109,8 +109,64 @@ TEST_CASE("a scan from its file to the nerves, with residuals and what is added"
   CHECK(within > answer->nerves.size() * 9 / 10);
   CHECK(answer->matched_share > 0.9);
   CHECK(answer->surface_rms_mm < 1.0);
+  // Of any distances, 95 in 100 lie within twice their root mean square or a little more.
+  CHECK(answer->surface_p95_mm > answer->surface_rms_mm);
+  CHECK(answer->surface_p95_mm < 3.0 * answer->surface_rms_mm);
   CHECK(answer->pose_deg.at("elbow_flexion_deg") ==
         Approx(bent_arm().pose_deg.at("elbow_flexion_deg")).margin(3.0));
+}
+
+TEST_CASE("a scan measures arm, forearm and hand, unless the case knows them", "[scan]") {
+  Chain chain;
+  const auto answer = answer_scan(limb::own_tables(), man(), chain.request());
+  REQUIRE(answer.has_value());
+  REQUIRE(answer->lengths.size() == 3);
+  const Sizes truth = sizes_of(bent_arm().truth.scale);
+  const double ledger_mm[]{limb::kLedgerArm_mm, limb::kLedgerForearm_mm, limb::kLedgerHand_mm};
+  for (std::size_t i = 0; i < 3; ++i) {
+    const FittedLength& length = answer->lengths[i];
+    INFO(length.measure << ' ' << length.length_mm << " +- " << length.sd_mm << ", expected "
+                        << length.expected_mm << " +- " << length.expected_sd_mm);
+    CHECK(length.measured);
+    CHECK_FALSE(length.given);
+    CHECK(std::abs(length.length_mm - ledger_mm[i] * truth[static_cast<Eigen::Index>(i)]) <
+          3.0 * length.sd_mm);
+    CHECK(length.sd_mm < 10.0);
+  }
+  const auto entered = with_lengths(limb::own_tables(), man(), answer->lengths);
+  REQUIRE(entered.has_value());
+  CHECK(entered->measured_mm.size() == 3);
+
+  // The case gives the arm by another measure, in which the length of the arm is known.
+  casefile::Limb given = man();
+  given.measured_mm["acromion-radiale length"] = 330.0;
+  given.measured_as["acromion-radiale length"] = "acromion-radiale length";
+  const auto known = answer_scan(limb::own_tables(), given, chain.request());
+  REQUIRE(known.has_value());
+  CHECK(known->lengths[0].given);
+  CHECK_FALSE(known->lengths[0].measured);
+  CHECK(known->lengths[1].measured);
+
+  // A sum of arm and forearm that does not go with what the scan shows.
+  casefile::Limb sum = man();
+  sum.measured_mm["acromion-stylion length"] = 640.0;
+  sum.measured_as["acromion-stylion length"] = "acromion-stylion length";
+  const auto torn = answer_scan(limb::own_tables(), sum, chain.request());
+  REQUIRE(torn.has_value());
+  REQUIRE(std::ranges::none_of(torn->lengths, &FittedLength::measured));
+  REQUIRE_FALSE(torn->warnings.empty());
+  CHECK(says(torn->warnings.back(), "do not go with those of the case"));
+}
+
+TEST_CASE("a surface shows its size before its unit is confirmed", "[scan]") {
+  Chain chain;
+  const auto look = look_at_scan(chain.request().surface);
+  REQUIRE(look.has_value());
+  CHECK(look->triangles == bent_arm().mesh.triangles.size());
+  CHECK(look->likely == bent_arm().unit);
+  const auto none = look_at_scan(chain.folder().at("none.ply"));
+  REQUIRE_FALSE(none.has_value());
+  CHECK(says(none.error().problems.front().place, "none.ply"));
 }
 
 TEST_CASE("a unit that is not confirmed or cannot be is refused", "[scan]") {
@@ -230,6 +286,10 @@ TEST_CASE("a scan of forearm and hand alone says where it ends", "[scan]") {
   CHECK(std::ranges::any_of(answer->warnings, [](const std::string& warning) {
     return says(warning, "of the limb's skin has a place on the scan");
   }));
+  // The arm was not there to be measured; where the skin was cut its taper says nothing.
+  CHECK_FALSE(answer->lengths[0].measured);
+  CHECK(answer->lengths[1].measured);
+  CHECK(answer->lengths[2].measured);
   double arm = 0.0;
   double forearm = 1e9;
   for (const NervePlace& place : answer->nerves) {
