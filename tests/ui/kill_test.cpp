@@ -50,7 +50,7 @@ class Victim {
   }
 
   bool is_killed() const { return killed_ms_ != 0; }
-  const QString folder() const { return folder_.path(); }
+  QString folder() const { return folder_.path(); }
   qint64 killed_ms() const { return killed_ms_; }
   Said said() const { return Said(output_); }
 
@@ -137,7 +137,7 @@ int edit_in_copy(const Victim& victim, Toll& toll) {
     CHECK(store.find_lost().empty());
   }
   // A copy that cannot be read would still be there.
-  CHECK(QDir(folder).entryList(QDir::Files) == QStringList());
+  CHECK(QDir(folder).entryList(QDir::Files).isEmpty());
   return edit;
 }
 
