@@ -34,6 +34,33 @@ QLabel* large_paragraph(QWidget* parent, double by) {
   return label;
 }
 
+// The rule that decided and the rows it stands on, each a link.
+QString rows_words(const recovery::Decision& decision) {
+  QStringList links;
+  const auto add = [&](const std::string& id) {
+    const QString row = text_of(id).toHtmlEscaped();
+    links << QString("<a href=\"%1\">%1</a>").arg(row);
+  };
+  add(decision.rule);
+  for (const std::string& row : decision.rows) add(row);
+  return links.join("; ");
+}
+
+// What stands behind a date: the rule of the decision, or how a needle study is read. The last day
+// of a target is of the forecast, whose rows the recovery lists.
+QStringList behind(const schedule::Appointment& appointment, const recovery::Decision& decision,
+                   const schedule::Schedule& schedule) {
+  if (appointment.key == "decision" || appointment.key.starts_with("step-")) {
+    return {text_of(decision.rule)};
+  }
+  QStringList rows;
+  for (const schedule::EmgStudy& study : schedule.emg) {
+    if (study.key != appointment.key) continue;
+    for (const schedule::EmgReading& reading : study.readings) rows << text_of(reading.id);
+  }
+  return rows;
+}
+
 QString by_words(const recovery::Decision& decision, casefile::Date today) {
   if (decision.by_from == "today" && decision.by_days == 0.0) return DecisionPanel::tr("now");
   if (decision.by_date) {
@@ -74,12 +101,19 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   by_->setObjectName("by");
   unless_ = paragraph({}, this);
   because_ = paragraph({}, this);
+  evidence_ = paragraph({}, this);
+  evidence_->setObjectName("rows");
+  evidence_->setAccessibleName(tr("Rows behind the decision"));
+  evidence_->setTextFormat(Qt::RichText);
+  evidence_->setTextInteractionFlags(Qt::TextBrowserInteraction);
+  connect(evidence_, &QLabel::linkActivated, this, &Panel::evidence_wanted);
   lesions_ = paragraph({}, this);
   practice_ = paragraph({}, this);
   course_ = paragraph({}, this);
   add(tr("By"), by_);
   add(tr("Unless"), unless_);
   add(tr("Because"), because_);
+  add(tr("Evidence"), evidence_);
   add(tr("Lesion"), lesions_);
   add(tr("Course"), course_);
   add(tr("Practice"), practice_);
@@ -112,6 +146,9 @@ DecisionPanel::DecisionPanel(Desk desk, QWidget* parent)
   changes_->set_whole(true);
   body()->addWidget(changes_head_);
   body()->addWidget(changes_);
+  for (const RowTable* table : {dates_, changes_}) {
+    connect(table, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
+  }
   unknown_head_ = heading(tr("Not known yet, and worth knowing"), this);
   unknown_ = paragraph({}, this);
   body()->addWidget(unknown_head_);
@@ -175,16 +212,19 @@ void DecisionPanel::show_decision() {
   }
   reasons << tr("Source: %1 (%2)").arg(text_of(decision.source), text_of(decision.provenance));
   because_->setText(reasons.join('\n'));
+  evidence_->setText(rows_words(decision));
   lesions_->setText(lesion_words(answer).join('\n'));
   practice_->setText(decision.practice.empty() ? tr("no common date") : text_of(decision.practice));
 
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const schedule::Appointment& appointment : now.schedule->appointments) {
     const QString date = date_words(appointment.date);
-    rows.push_back({{date, date},
-                    {age_words(appointment.date, desk_.document.today()), date},
-                    {text_of(appointment.what)},
-                    {text_of(appointment.why)}});
+    rows.push_back({{{date, date},
+                     {age_words(appointment.date, desk_.document.today()), date},
+                     {text_of(appointment.what)},
+                     {text_of(appointment.why)}},
+                    {},
+                    behind(appointment, decision, *now.schedule)});
   }
   const bool dated = !rows.empty();
   calendar_->setEnabled(dated);
@@ -211,9 +251,11 @@ void DecisionPanel::show_changes() {
   }
   first_->setText(firsts.isEmpty() ? tr("none of the options is the first step yet")
                                    : firsts.join('\n'));
-  std::vector<Cells> rows;
+  std::vector<Line> rows;
   for (const plan::WhatIf& change : plan.answer->what_if) {
-    rows.push_back({{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}});
+    rows.push_back({{{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}},
+                    {},
+                    {text_of(change.rule)}});
   }
   changes_head_->setText(rows.empty() ? tr("No single input of the rules changes the next step")
                                       : tr("What would change this"));

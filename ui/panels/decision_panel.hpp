@@ -39,6 +39,7 @@ class DecisionPanel : public Panel {
   QLabel* by_;
   QLabel* unless_;
   QLabel* because_;
+  QLabel* evidence_;
   QLabel* lesions_;
   QLabel* course_;
   QLabel* practice_;

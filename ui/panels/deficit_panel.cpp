@@ -10,6 +10,7 @@
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/row_table.hpp"
+#include "ui/panels/source_table.hpp"
 #include "ui/panels/time_words.hpp"
 
 namespace endplate::ui {
@@ -107,6 +108,9 @@ DeficitPanel::DeficitPanel(Desk desk, QWidget* parent)
   tabs_->addTab(areas_, tr("Skin"));
   tabs_->addTab(movements_, tr("Movements"));
   tabs_->addTab(variants_, tr("Variants to test for"));
+  sources_ = new SourceTable(this);
+  connect(sources_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
+  tabs_->addTab(sources_, tr("Sources"));
   for (const RowTable* table : {muscles_, areas_, movements_, variants_}) {
     connect(table, &RowTable::subject_chosen, this, &Panel::subject_chosen);
     connect(table, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
@@ -139,6 +143,7 @@ void DeficitPanel::show_answers() {
   show_areas();
   show_movements();
   show_variants();
+  sources_->show_sources(held.answer->answer.sources, desk_.document.tables().package);
   QStringList notes;
   for (const std::string& warning : held.answer->warnings) {
     notes << tr("Warning: ") + text_of(warning);

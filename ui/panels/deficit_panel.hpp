@@ -8,6 +8,7 @@ class QTabWidget;
 namespace endplate::ui {
 
 class RowTable;
+class SourceTable;
 
 class DeficitPanel : public Panel {
   Q_OBJECT
@@ -31,6 +32,7 @@ class DeficitPanel : public Panel {
   RowTable* areas_;
   RowTable* movements_;
   RowTable* variants_;
+  SourceTable* sources_;
   QLabel* notes_;
 };
 

@@ -13,8 +13,10 @@
 #include "ui/charts/curve_chart.hpp"
 #include "ui/charts/timeline_chart.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/document/case_tables.hpp"
 #include "ui/panels/lesion_words.hpp"
 #include "ui/panels/row_table.hpp"
+#include "ui/panels/source_table.hpp"
 #include "ui/panels/time_words.hpp"
 
 namespace endplate::ui {
@@ -109,6 +111,9 @@ RecoveryPanel::RecoveryPanel(Desk desk, QWidget* parent)
   look_layout->addWidget(heading(tr("Needle studies"), look));
   look_layout->addWidget(emg_, 2);
   tabs_->addTab(look, tr("What to look for"));
+  sources_ = new SourceTable(this);
+  connect(sources_, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
+  tabs_->addTab(sources_, tr("Sources"));
   for (const RowTable* table : {targets_, sheet_, emg_}) {
     connect(table, &RowTable::subject_chosen, this, &Panel::subject_chosen);
     connect(table, &RowTable::behind_wanted, this, &Panel::evidence_wanted);
@@ -146,6 +151,7 @@ void RecoveryPanel::show_answers() {
   show_window();
   show_tinel();
   show_sheet();
+  sources_->show_sources(answer.sources, desk_.document.tables().package);
 }
 
 void RecoveryPanel::show_timeline() {

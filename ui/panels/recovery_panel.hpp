@@ -8,6 +8,7 @@ namespace endplate::ui {
 
 class CurveChart;
 class RowTable;
+class SourceTable;
 class TimelineChart;
 
 class RecoveryPanel : public Panel {
@@ -38,6 +39,7 @@ class RecoveryPanel : public Panel {
   QLabel* sheet_words_;
   RowTable* sheet_;
   RowTable* emg_;
+  SourceTable* sources_;
   QLabel* notes_;
 };
 

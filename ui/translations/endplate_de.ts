@@ -287,6 +287,22 @@
         <source>silent</source>
         <translation>stumm</translation>
     </message>
+    <message>
+        <source>anterior</source>
+        <translation>anterior</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Linie</translation>
+    </message>
+    <message>
+        <source>portal</source>
+        <translation>Portal</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Pin</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui</name>
@@ -745,6 +761,14 @@
         <source>Every entry from today on still stands or only moves: save the calendar anew, and the entries move with it.</source>
         <translation>Jeder Eintrag von heute an gilt noch oder verschiebt sich nur: Sichern Sie den Kalender neu, dann verschieben sich die Einträge mit.</translation>
     </message>
+    <message>
+        <source>Rows behind the decision</source>
+        <translation>Zeilen hinter der Entscheidung</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Belege</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::DeficitPanel</name>
@@ -919,6 +943,10 @@
     <message>
         <source>How to test</source>
         <translation>Wie prüfen</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Quellen</translation>
     </message>
 </context>
 <context>
@@ -1214,6 +1242,10 @@
         <source>EMG</source>
         <translation>EMG</translation>
     </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::FindingTable</name>
@@ -1308,12 +1340,16 @@ Termine lassen sich als Kalender sichern; nur die Bezeichnung kommt hinein. Was 
 
 The sliders move the joints within the largest published range. A joint that was not moved is not in the case.
 
-The table tells how big such a limb is and how far limbs like it differ.</source>
+The table tells how big such a limb is and how far limbs like it differ.
+
+Measures of the other, sound arm say how long this one was. A point of a nerve that ultrasound found moves that nerve and its neighbours.</source>
         <translation>Seite, Geschlecht, Alter und Körpergröße bestimmen die Maße der Extremität; jede am Patienten gemessene Länge zählt mehr als jede Tabelle.
 
 Die Schieber bewegen die Gelenke innerhalb des größten veröffentlichten Umfangs. Ein nicht bewegtes Gelenk steht nicht im Fall.
 
-Die Tabelle sagt, wie groß eine solche Extremität ist und wie weit sich solche unterscheiden.</translation>
+Die Tabelle sagt, wie groß eine solche Extremität ist und wie weit sich solche unterscheiden.
+
+Maße des anderen, gesunden Arms sagen, wie lang dieser war. Ein mit Ultraschall gefundener Punkt eines Nervs verschiebt diesen Nerv und seine Nachbarn.</translation>
     </message>
     <message>
         <source>Tick a red flag first: it outweighs everything else.
@@ -1330,10 +1366,14 @@ Lassen Sie offen, was nicht bekannt ist: nichts wird stillschweigend ergänzt.</
     <message>
         <source>The list holds what this injury touches and what was examined before. Type: 0 to 5 for power, then + or - for 4+ and 4-; N, R, A or H for feeling; P or A for a sign. Delete takes a finding back to 'not examined'.
 
-A muscle that is not listed counts as not examined, never as normal. Later visits are kept apart, each with its date.</source>
+A muscle that is not listed counts as not examined, never as normal. Later visits are kept apart, each with its date.
+
+S grade and two-point distance of the area that is chosen are entered below the list.</source>
         <translation>Die Liste enthält, was diese Verletzung betrifft und was früher untersucht wurde. Tippen Sie 0 bis 5 für die Kraft, dann + oder - für 4+ und 4-; N, R, A oder H für das Gefühl; P oder A für ein Zeichen. Entf setzt einen Befund auf 'nicht untersucht' zurück.
 
-Ein nicht aufgeführter Muskel gilt als nicht untersucht, nie als normal. Spätere Untersuchungen werden getrennt geführt, jede mit ihrem Datum.</translation>
+Ein nicht aufgeführter Muskel gilt als nicht untersucht, nie als normal. Spätere Untersuchungen werden getrennt geführt, jede mit ihrem Datum.
+
+S-Grad und Zweipunktabstand des gewählten Hautareals werden unter der Liste eingegeben.</translation>
     </message>
     <message>
         <source>What was done or is planned, step by step. A repair or graft starts the clock of regrowth anew on its date.
@@ -1370,10 +1410,14 @@ Das sich schließende Fenster zeigt, wie die Aussicht auf ein brauchbares Ergebn
     <message>
         <source>Choose a standard approach, a cut of the case, or write marks of your own. The table gives for each nerve how near the cut comes and with what chance.
 
-Published rules are quoted; each holds on its own side and in its own pose. Vessels and tendons are not in the model.</source>
+Published rules are quoted; each holds on its own side and in its own pose. Vessels and tendons are not in the model.
+
+'Corridor' looks for the line beside a cut with the least risk. 'Of this case' holds the incisions that are saved with it.</source>
         <translation>Wählen Sie einen Standardzugang, einen Schnitt des Falls, oder schreiben Sie eigene Marken. Die Tabelle gibt für jeden Nerv an, wie nah der Schnitt kommt und mit welcher Wahrscheinlichkeit.
 
-Veröffentlichte Regeln werden zitiert; jede gilt auf ihrer Seite und in ihrer Haltung. Gefäße und Sehnen sind nicht im Modell.</translation>
+Veröffentlichte Regeln werden zitiert; jede gilt auf ihrer Seite und in ihrer Haltung. Gefäße und Sehnen sind nicht im Modell.
+
+'Korridor' sucht neben einem Schnitt die Linie mit dem geringsten Risiko. 'Aus diesem Fall' enthält die Schnitte, die mit ihm gespeichert werden.</translation>
     </message>
     <message>
         <source>The options side by side: the first step, then the order of the trade. Published series let in different patients, so options are not ranked by their figures.
@@ -1614,6 +1658,10 @@ Haltung: %2
         <source>Published rules: %1</source>
         <translation>Veröffentlichte Regeln: %1</translation>
     </message>
+    <message>
+        <source>Corridor</source>
+        <translation>Korridor</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::InjuryPanel</name>
@@ -1743,6 +1791,10 @@ Haltung: %2
     <message>
         <source>none given</source>
         <translation>nichts angegeben</translation>
+    </message>
+    <message>
+        <source>Remove: %1</source>
+        <translation>Entfernen: %1</translation>
     </message>
 </context>
 <context>
@@ -2335,22 +2387,6 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <translation>Bezeichnung</translation>
     </message>
     <message>
-        <source>Measured on this limb</source>
-        <translation>An dieser Extremität gemessen</translation>
-    </message>
-    <message>
-        <source>Measure to add</source>
-        <translation>Hinzuzufügendes Maß</translation>
-    </message>
-    <message>
-        <source>a measure, such as upper arm length</source>
-        <translation>ein Maß, etwa upper arm length</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation>Hinzufügen</translation>
-    </message>
-    <message>
         <source>Warning: </source>
         <translation>Warnung: </translation>
     </message>
@@ -2381,6 +2417,30 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>Known by</source>
         <translation>Bekannt durch</translation>
+    </message>
+    <message>
+        <source>Measured with a tape</source>
+        <translation>Mit dem Maßband gemessen</translation>
+    </message>
+    <message>
+        <source>Nerves found by ultrasound</source>
+        <translation>Mit Ultraschall gefundene Nerven</translation>
+    </message>
+    <message>
+        <source>percentile of the stature</source>
+        <translation>Perzentile der Körpergröße</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>How many of a hundred people of this sex and age are shorter; instead of the stature</source>
+        <translation>Wie viele von hundert Menschen dieses Geschlechts und Alters kleiner sind; anstelle der Körpergröße</translation>
+    </message>
+    <message>
+        <source>or percentile</source>
+        <translation>oder Perzentile</translation>
     </message>
 </context>
 <context>
@@ -2414,20 +2474,8 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <translation>Wie der Ort angegeben wird</translation>
     </message>
     <message>
-        <source>landmark</source>
-        <translation>Landmarke</translation>
-    </message>
-    <message>
-        <source>distance from the landmark</source>
-        <translation>Abstand von der Landmarke</translation>
-    </message>
-    <message>
         <source>mm</source>
         <translation>mm</translation>
-    </message>
-    <message>
-        <source>direction from the landmark</source>
-        <translation>Richtung von der Landmarke</translation>
     </message>
     <message>
         <source>branch</source>
@@ -2436,10 +2484,6 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>distance from the origin of the branch</source>
         <translation>Abstand vom Ursprung des Astes</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>von</translation>
     </message>
     <message>
         <source>from the origin of</source>
@@ -2924,6 +2968,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>Source</source>
         <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Quellen</translation>
     </message>
 </context>
 <context>
@@ -3845,6 +3893,10 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
         <source>Picture saved to %1</source>
         <translation>Bild gespeichert: %1</translation>
     </message>
+    <message>
+        <source>least risk</source>
+        <translation>geringstes Risiko</translation>
+    </message>
 </context>
 <context>
     <name>endplate::ui::LimbView</name>
@@ -4197,6 +4249,418 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>lengths from a scan</source>
         <translation>Längen aus einem Scan</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::SourceTable</name>
+    <message>
+        <source>Rows behind this answer</source>
+        <translation>Zeilen hinter dieser Antwort</translation>
+    </message>
+    <message>
+        <source>Double click or Return: the row as it was published</source>
+        <translation>Doppelklick oder Eingabetaste: die Zeile, wie sie veröffentlicht ist</translation>
+    </message>
+    <message>
+        <source>the whole table</source>
+        <translation>die ganze Tabelle</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Study</source>
+        <translation>Studie</translation>
+    </message>
+    <message>
+        <source>Known by</source>
+        <translation>Bekannt durch</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::LandmarkFields</name>
+    <message>
+        <source>distance from the landmark</source>
+        <translation>Abstand von der Landmarke</translation>
+    </message>
+    <message>
+        <source>direction from the landmark</source>
+        <translation>Richtung von der Landmarke</translation>
+    </message>
+    <message>
+        <source>landmark</source>
+        <translation>Landmarke</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>place not known</source>
+        <translation>Ort nicht bekannt</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>%1 mm %2 to %3</source>
+        <translation>%1 mm %2 von %3</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::MeasureFields</name>
+    <message>
+        <source>This limb</source>
+        <translation>Diese Extremität</translation>
+    </message>
+    <message>
+        <source>Other side</source>
+        <translation>Andere Seite</translation>
+    </message>
+    <message>
+        <source>%1, other side</source>
+        <translation>%1, andere Seite</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Measure to add</source>
+        <translation>Hinzuzufügendes Maß</translation>
+    </message>
+    <message>
+        <source>a measure, such as upper arm length</source>
+        <translation>ein Maß, etwa upper arm length</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::UltrasoundEditor</name>
+    <message>
+        <source>point found by ultrasound</source>
+        <translation>mit Ultraschall gefundener Punkt</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>nerve not named</source>
+        <translation>Nerv nicht genannt</translation>
+    </message>
+    <message>
+        <source>point not named</source>
+        <translation>Punkt nicht genannt</translation>
+    </message>
+    <message>
+        <source>nerve seen by ultrasound</source>
+        <translation>Nerv im Ultraschall</translation>
+    </message>
+    <message>
+        <source>point of the nerve</source>
+        <translation>Punkt des Nervs</translation>
+    </message>
+    <message>
+        <source>error of the observer, SD</source>
+        <translation>Fehler des Untersuchers, SD</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Standard deviation along the limb. Empty: taken from a published comparison with dissection, and listed as an assumption.</source>
+        <translation>Standardabweichung längs der Extremität. Leer: aus einem veröffentlichten Vergleich mit der Präparation genommen und als Annahme aufgeführt.</translation>
+    </message>
+    <message>
+        <source>Nerve or branch</source>
+        <translation>Nerv oder Ast</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>Error (SD)</source>
+        <translation>Fehler (SD)</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::SkinMarkFields</name>
+    <message>
+        <source>distance across the limb</source>
+        <translation>Abstand quer zur Extremität</translation>
+    </message>
+    <message>
+        <source>direction across the limb</source>
+        <translation>Richtung quer zur Extremität</translation>
+    </message>
+    <message>
+        <source>side whose skin is meant</source>
+        <translation>Seite, deren Haut gemeint ist</translation>
+    </message>
+    <message>
+        <source>Not known: the skin nearest to the mark</source>
+        <translation>Nicht bekannt: die der Marke nächste Haut</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Along the limb</source>
+        <translation>Längs der Extremität</translation>
+    </message>
+    <message>
+        <source>Across it</source>
+        <translation>Quer dazu</translation>
+    </message>
+    <message>
+        <source>On the skin</source>
+        <translation>Auf der Haut</translation>
+    </message>
+    <message>
+        <source>, %1 mm %2</source>
+        <translation>, %1 mm %2</translation>
+    </message>
+    <message>
+        <source>, on %1</source>
+        <translation>, auf %1</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::IncisionEditor</name>
+    <message>
+        <source>incision</source>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <source>Judge this incision</source>
+        <translation>Diesen Schnitt beurteilen</translation>
+    </message>
+    <message>
+        <source>name of the incision</source>
+        <translation>Name des Schnitts</translation>
+    </message>
+    <message>
+        <source>such as posterior arm</source>
+        <translation>etwa Oberarm dorsal</translation>
+    </message>
+    <message>
+        <source>kind of cut</source>
+        <translation>Art des Schnitts</translation>
+    </message>
+    <message>
+        <source>Not known: a line</source>
+        <translation>Nicht bekannt: eine Linie</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Straight in from the skin; empty: to the first bone.</source>
+        <translation>Gerade hinein von der Haut; leer: bis zum ersten Knochen.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Depth, mm</source>
+        <translation>Tiefe, mm</translation>
+    </message>
+    <message>
+        <source>Marks, in their order</source>
+        <translation>Marken in ihrer Reihenfolge</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Aimed at (empty: straight in)</source>
+        <translation>Gezielt auf (leer: gerade hinein)</translation>
+    </message>
+    <message>
+        <source>%1, marks: %2</source>
+        <translation>%1, Marken: %2</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::AreaFields</name>
+    <message>
+        <source>S grade of the area</source>
+        <translation>S-Grad des Hautareals</translation>
+    </message>
+    <message>
+        <source>S grade not known</source>
+        <translation>S-Grad nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Two-point distance of the area, mm</source>
+        <translation>Zweipunktabstand des Hautareals, mm</translation>
+    </message>
+    <message>
+        <source>two points, mm</source>
+        <translation>zwei Punkte, mm</translation>
+    </message>
+    <message>
+        <source>Two-point distance in mm; empty: not examined</source>
+        <translation>Zweipunktabstand in mm; leer: nicht untersucht</translation>
+    </message>
+    <message>
+        <source>Also of the %1:</source>
+        <translation>Dazu, %1:</translation>
+    </message>
+    <message>
+        <source>Choose a skin area for its S grade and two-point distance.</source>
+        <translation>Ein Hautareal wählen für S-Grad und Zweipunktabstand.</translation>
+    </message>
+    <message>
+        <source>S grade of %1</source>
+        <translation>S-Grad: %1</translation>
+    </message>
+    <message>
+        <source>two-point distance of %1</source>
+        <translation>Zweipunktabstand: %1</translation>
+    </message>
+</context>
+<context>
+    <name>endplate::ui::CorridorPage</name>
+    <message>
+        <source>anteriorly</source>
+        <translation>nach anterior</translation>
+    </message>
+    <message>
+        <source>posteriorly</source>
+        <translation>nach posterior</translation>
+    </message>
+    <message>
+        <source>laterally</source>
+        <translation>nach lateral</translation>
+    </message>
+    <message>
+        <source>medially</source>
+        <translation>nach medial</translation>
+    </message>
+    <message>
+        <source>Look for the line of least risk</source>
+        <translation>Die Linie mit dem geringsten Risiko suchen</translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source>beside the cut by</source>
+        <translation>neben dem Schnitt bis</translation>
+    </message>
+    <message>
+        <source>How far beside the cut, mm</source>
+        <translation>Wie weit neben dem Schnitt, mm</translation>
+    </message>
+    <message>
+        <source>nerve within</source>
+        <translation>Nerv innerhalb von</translation>
+    </message>
+    <message>
+        <source>How near a nerve counts, mm</source>
+        <translation>Wie nah ein Nerv zählt, mm</translation>
+    </message>
+    <message>
+        <source>Line of least risk</source>
+        <translation>Linie mit dem geringsten Risiko</translation>
+    </message>
+    <message>
+        <source>A modelled nerve within %1 mm anywhere along the cut: %2.</source>
+        <translation>Ein modellierter Nerv innerhalb von %1 mm irgendwo entlang des Schnitts: %2.</translation>
+    </message>
+    <message>
+        <source>No line beside it has less.</source>
+        <translation>Keine Linie daneben hat weniger.</translation>
+    </message>
+    <message>
+        <source>On the line of least risk: %1. It leaves the cut by up to %2 %3 %4, %5 %3 along, and ends where the cut ends.</source>
+        <translation>Auf der Linie mit dem geringsten Risiko: %1. Sie weicht bis zu %2 %3 %4 vom Schnitt ab, nach %5 %3 seiner Länge, und endet, wo er endet.</translation>
+    </message>
+    <message>
+        <source>Nothing but a line over the skin has one.</source>
+        <translation>Nur eine Linie über die Haut hat eine solche.</translation>
+    </message>
+    <message>
+        <source>Length, scar, tension and what has to be reached are not weighed, nor what is not in the model. The least of many chances is a little too low.</source>
+        <translation>Länge, Narbe, Spannung und was erreicht werden muss, sind nicht abgewogen, auch nicht, was nicht im Modell ist. Die kleinste von vielen Wahrscheinlichkeiten ist etwas zu niedrig.</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>on the cut</source>
+        <translation>auf dem Schnitt</translation>
+    </message>
+    <message>
+        <source>Along, %1</source>
+        <translation>Entlang, %1</translation>
+    </message>
+    <message>
+        <source>Beside the cut, %1</source>
+        <translation>Neben dem Schnitt, %1</translation>
+    </message>
+    <message>
+        <source>Nerve near</source>
+        <translation>Nerv nah</translation>
+    </message>
+    <message>
+        <source>Chance of a nerve near this place alone</source>
+        <translation>Wahrscheinlichkeit eines nahen Nervs an dieser Stelle allein</translation>
+    </message>
+    <message>
+        <source>Room left, %1</source>
+        <translation>Platz links, %1</translation>
+    </message>
+    <message>
+        <source>Room right, %1</source>
+        <translation>Platz rechts, %1</translation>
+    </message>
+    <message>
+        <source>As one looks along the cut: so far it may move before a nerve is near in more than one limb of twenty</source>
+        <translation>In Richtung des Schnitts gesehen: so weit darf er rücken, bevor bei mehr als einer von zwanzig Extremitäten ein Nerv nah ist</translation>
     </message>
 </context>
 </TS>
