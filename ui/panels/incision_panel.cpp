@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -20,6 +21,7 @@
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/panels/incision_editor.hpp"
 #include "ui/panels/result_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
@@ -65,6 +67,19 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
   tabs_->addTab(nerves_, tr("Nerves"));
   tabs_->addTab(profile_, tr("Along the cut"));
   tabs_->addTab(rules_, tr("Published rules"));
+  editor_ = new IncisionEditor(desk_, this);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidget(editor_);
+  tabs_->addTab(scroll, tr("Of this case"));
+  connect(editor_, &IncisionEditor::judge_wanted, this, [this](int incision) {
+    from_->setCurrentIndex(of_the_case);
+    pages_->setCurrentIndex(of_the_case);
+    of_case_->setCurrentIndex(incision);
+    choose();
+    tabs_->setCurrentWidget(nerves_);
+  });
   body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
@@ -159,6 +174,7 @@ void IncisionPanel::choose() {
 void IncisionPanel::show_case() {
   const int before = of_case_->currentIndex();
   of_case_->clear();
+  editor_->refresh();
   const auto patient = desk_.document.last_valid();
   if (patient == nullptr) return;
   for (std::size_t i = 0; i < patient->incisions.size(); ++i) {
@@ -184,8 +200,10 @@ void IncisionPanel::show_answers() {
     pages_->setCurrentIndex(drawn);
   }
   const auto& held = desk_.answers.incision();
-  tabs_->setVisible(held.answer != nullptr);
   if (held.answer == nullptr) {
+    nerves_->set({}, std::vector<Cells>());
+    rules_->set({}, std::vector<Cells>());
+    tabs_->setTabVisible(tabs_->indexOf(profile_), false);
     where_->clear();
     notes_->clear();
     return;

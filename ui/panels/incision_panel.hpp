@@ -10,6 +10,7 @@ class QTabWidget;
 namespace endplate::ui {
 
 class CurveChart;
+class IncisionEditor;
 class RowTable;
 
 class IncisionPanel : public Panel {
@@ -38,6 +39,7 @@ class IncisionPanel : public Panel {
   RowTable* nerves_;
   CurveChart* profile_;
   RowTable* rules_;
+  IncisionEditor* editor_;
   QLabel* notes_;
 };
 
