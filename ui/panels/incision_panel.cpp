@@ -20,6 +20,7 @@
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
+#include "ui/panels/corridor_page.hpp"
 #include "ui/panels/fields.hpp"
 #include "ui/panels/incision_editor.hpp"
 #include "ui/panels/result_words.hpp"
@@ -55,6 +56,7 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
     approach_->clearEditText();
     marks_->clear();
     depth_->clear();
+    corridor_->forget();
   });
   where_ = paragraph({}, this);
   body()->addWidget(where_);
@@ -67,6 +69,9 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
   tabs_->addTab(nerves_, tr("Nerves"));
   tabs_->addTab(profile_, tr("Along the cut"));
   tabs_->addTab(rules_, tr("Published rules"));
+  corridor_ = new CorridorPage(desk_, this);
+  tabs_->addTab(corridor_, tr("Corridor"));
+  connect(corridor_, &CorridorPage::changed, this, &IncisionPanel::choose);
   editor_ = new IncisionEditor(desk_, this);
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
@@ -168,6 +173,7 @@ void IncisionPanel::choose() {
   bool is_number = false;
   const double depth = depth_->text().toDouble(&is_number);
   if (is_number && depth > 0.0) request.depth_mm = depth;
+  corridor_->write(request);
   desk_.answers.set_incision(request);
 }
 
@@ -201,6 +207,7 @@ void IncisionPanel::show_answers() {
   }
   const auto& held = desk_.answers.incision();
   if (held.answer == nullptr) {
+    corridor_->show_answer(nullptr);
     nerves_->set({}, std::vector<Cells>());
     rules_->set({}, std::vector<Cells>());
     tabs_->setTabVisible(tabs_->indexOf(profile_), false);
@@ -209,6 +216,7 @@ void IncisionPanel::show_answers() {
     return;
   }
   const incision::IncisionAnswer& answer = *held.answer;
+  corridor_->show_answer(&answer);
   const Settings& settings = desk_.settings;
   QString where = tr("Marks: %1\nPose: %2\n")
                       .arg(joined_words(answer.marks, "; "), pose_words(answer.pose_deg));

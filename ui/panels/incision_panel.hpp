@@ -9,6 +9,7 @@ class QTabWidget;
 
 namespace endplate::ui {
 
+class CorridorPage;
 class CurveChart;
 class IncisionEditor;
 class RowTable;
@@ -38,6 +39,7 @@ class IncisionPanel : public Panel {
   QTabWidget* tabs_;
   RowTable* nerves_;
   CurveChart* profile_;
+  CorridorPage* corridor_;
   RowTable* rules_;
   IncisionEditor* editor_;
   QLabel* notes_;
