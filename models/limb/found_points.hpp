@@ -45,6 +45,11 @@ struct FoundPoint {
   double surprise_mm(const Eigen::Vector3d& ratio) const;
 };
 
+// The names of the points of a nerve (standard term) that may be found, each once, in the order of
+// the table.
+std::vector<std::string> points_to_find(const std::string& nerve,
+                                        const evidence::DataPackage& package);
+
 // Problems stand at "/limb/ultrasound/INDEX/...": a nerve that has no such point on a course, a
 // landmark that the limb lacks, a level that the course does not reach.
 Expected<std::vector<FoundPoint>> find_points(const std::vector<casefile::LocatedPoint>& located,

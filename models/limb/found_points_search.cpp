@@ -159,6 +159,15 @@ class Search {
 
 }  // namespace
 
+std::vector<std::string> points_to_find(const std::string& nerve,
+                                        const evidence::DataPackage& package) {
+  std::vector<std::string> names;
+  for (NamedPoint& point : points_of(nerve, package)) {
+    if (std::ranges::find(names, point.name) == names.end()) names.push_back(std::move(point.name));
+  }
+  return names;
+}
+
 Expected<std::vector<FoundPoint>> find_points(const std::vector<casefile::LocatedPoint>& located,
                                               const evidence::DataPackage& package,
                                               const Atlas& atlas, const SegmentFrames& frames,

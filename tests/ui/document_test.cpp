@@ -122,6 +122,27 @@ TEST_CASE("a finding of a part splits the entry that stood for the whole", "[doc
   CHECK_FALSE(findings(visit, FindingKind::muscle, terms).contains("FCU"));
 }
 
+TEST_CASE("an S grade and a two-point distance stand beside the state of an area", "[document]") {
+  const std::string text = R"({"sensation": [{"area": "lateral shoulder patch", "state": "reduced"},
+                                             {"area": "first dorsal web space", "s_grade": "S1"}]})";
+  Json visit = Json::parse(text);
+  const auto& terms = tables()->terms;
+  set_area_detail(visit, "lateral shoulder patch", "two_point_mm", 7.5, terms);
+  CHECK(visit["sensation"][0] ==
+        Json{{"area", "lateral shoulder patch"}, {"state", "reduced"}, {"two_point_mm", 7.5}});
+  CHECK(area_details(visit, terms).at("lateral shoulder patch").two_point_mm == "7.5");
+  CHECK(area_details(visit, terms).at("first dorsal web space").s_grade == "S1");
+  set_area_detail(visit, "lateral shoulder patch", "two_point_mm", Json(), terms);
+  CHECK(visit == Json::parse(text));
+  // The last finding of an area takes its entry along; what was never there makes none.
+  set_area_detail(visit, "first dorsal web space", "s_grade", Json(), terms);
+  CHECK(visit["sensation"].size() == 1);
+  set_area_detail(visit, "first dorsal web space", "s_grade", Json(), terms);
+  CHECK(visit["sensation"].size() == 1);
+  set_area_detail(visit, "first dorsal web space", "s_grade", "S3+", terms);
+  CHECK(visit["sensation"][1] == Json{{"area", "first dorsal web space"}, {"s_grade", "S3+"}});
+}
+
 TEST_CASE("a file that cannot be written leaves the old one", "[document]") {
   const QTemporaryDir folder;
   const QString path = folder.path() + "/case.json";

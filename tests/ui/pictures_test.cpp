@@ -1,5 +1,7 @@
 // A picture of every panel at two sizes, for a person to look at.
 #include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QDir>
 #include <QPixmap>
 #include <QTabWidget>
@@ -12,6 +14,8 @@
 #include "ui/app/limb_stage.hpp"
 #include "ui/app/settings.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/panels/corridor_page.hpp"
+#include "ui/panels/finding_table.hpp"
 #include "ui/panels/panel.hpp"
 #include "ui/view/limb_view.hpp"
 
@@ -114,6 +118,38 @@ TEST_CASE("pictures of what was picked on the limb", "[.pictures]") {
   desk.window().stage().point_out({"ECRL"});
   wait_until([&] { return view->is_up_to_date(); });
   take(desk, folder, "muscle", QSize(1280, 800));
+}
+
+TEST_CASE("pictures of fields that are filled and of a corridor", "[.pictures]") {
+  DeskUnderTest desk;
+  const QString folder = QString(ENDPLATE_SCREENSHOTS "/filled-scale%1")
+                             .arg(qRound(desk.window().devicePixelRatioF()));
+  QDir().mkpath(folder);
+  const QSize size(1280, 800);
+  REQUIRE(desk.window().open_file(example("radial-nerve-found-by-ultrasound")));
+  desk.document().set("/limb/measured_other_side/forearm length", 270, "measure");
+  desk.ask("patient");
+  take(desk, folder, "patient", size);
+  REQUIRE(desk.window().open_file(example("humeral-shaft-radial-palsy")));
+  Panel& examination = desk.ask("examination");
+  auto& findings = *examination.findChild<FindingTable*>();
+  for (int row = 0; row < findings.rowCount(); ++row) {
+    if (findings.rows()[static_cast<std::size_t>(row)].name == "first dorsal web space") {
+      findings.setCurrentCell(row, 2);
+    }
+  }
+  desk.find<QComboBox>("examination", "s grade").setCurrentIndex(1);
+  Q_EMIT desk.find<QComboBox>("examination", "s grade").activated(1);
+  REQUIRE(desk.wait_idle());
+  take(desk, folder, "examination", size);
+  Panel& incision = desk.ask("incision");
+  incision.findChild<QTabWidget*>()->setCurrentIndex(3);
+  incision.findChild<CorridorPage*>()->findChild<QCheckBox*>()->click();
+  REQUIRE(desk.wait_idle());
+  LimbView* view = desk.window().stage().view();
+  view->look_from(Aspect::back);
+  wait_until([&] { return view->is_up_to_date(); });
+  take(desk, folder, "corridor", size);
 }
 
 TEST_CASE("pictures in the other language", "[.pictures]") {

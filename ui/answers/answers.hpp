@@ -87,6 +87,9 @@ struct IncisionRequest {
   // Drawn on the limb: places in its frame, in the pose of the case, mm. They go before the rest.
   std::vector<std::array<double, 3>> picked_mm{};
   std::optional<double> depth_mm{};  // of any of them
+  // Of a line: also the one of least risk beside it, so far aside at most, mm. Absent: not asked.
+  std::optional<double> corridor_mm{};
+  double corridor_within_mm = 5.0;  // a nerve nearer than this counts
   bool operator==(const IncisionRequest&) const = default;
 };
 

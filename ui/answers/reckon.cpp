@@ -126,6 +126,12 @@ Reckoned<incision::IncisionAnswer> reckon_incision(const Inputs& inputs) {
   options.seed = inputs.asked.seed;
   if (inputs.incision.marks.empty() && inputs.incision.picked_mm.empty())
     options.approach = inputs.incision.approach;
+  // Nothing but a line has a corridor.
+  if (inputs.incision.corridor_mm && cut->kind == casefile::CutKind::line) {
+    options.corridor.emplace();
+    options.corridor->half_width_mm = *inputs.incision.corridor_mm;
+    options.corridor->within_mm = inputs.incision.corridor_within_mm;
+  }
   auto answer = incision::answer_incision(patient, *cut, inputs.tables->package, options);
   if (!answer) return std::unexpected(answer.error());
   answer->assumptions.insert(answer->assumptions.begin(), readings.begin(), readings.end());

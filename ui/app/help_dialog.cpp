@@ -43,7 +43,9 @@ QString HelpDialog::page(const QString& name) {
         "Side, sex, age and stature size the limb; every length that is measured on the "
         "patient counts more than any table.\n\nThe sliders move the joints within the "
         "largest published range. A joint that was not moved is not in the case.\n\n"
-        "The table tells how big such a limb is and how far limbs like it differ.");
+        "The table tells how big such a limb is and how far limbs like it differ.\n\n"
+        "Measures of the other, sound arm say how long this one was. A point of a nerve that "
+        "ultrasound found moves that nerve and its neighbours.");
   }
   if (name == "injury") {
     return tr(
@@ -58,7 +60,8 @@ QString HelpDialog::page(const QString& name) {
         "The list holds what this injury touches and what was examined before. Type: 0 to 5 "
         "for power, then + or - for 4+ and 4-; N, R, A or H for feeling; P or A for a sign. "
         "Delete takes a finding back to 'not examined'.\n\nA muscle that is not listed counts "
-        "as not examined, never as normal. Later visits are kept apart, each with its date.");
+        "as not examined, never as normal. Later visits are kept apart, each with its date.\n\n"
+        "S grade and two-point distance of the area that is chosen are entered below the list.");
   }
   if (name == "operations") {
     return tr(
@@ -91,7 +94,8 @@ QString HelpDialog::page(const QString& name) {
         "Choose a standard approach, a cut of the case, or write marks of your own. The table "
         "gives for each nerve how near the cut comes and with what chance.\n\nPublished rules "
         "are quoted; each holds on its own side and in its own pose. Vessels and tendons are "
-        "not in the model.");
+        "not in the model.\n\n'Corridor' looks for the line beside a cut with the least risk. "
+        "'Of this case' holds the incisions that are saved with it.");
   }
   if (name == "plan") {
     return tr(

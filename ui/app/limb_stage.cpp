@@ -238,7 +238,20 @@ void LimbStage::refresh_cut() {
     const geometry::Track& track = held.answer->cut.stations.front().track;
     line.lines_mm.push_back({track.from_mm, track.to_mm});
   }
-  view_->set_routes({line});
+  std::vector<Route> routes{std::move(line)};
+  const auto& corridor = held.answer->corridor;
+  if (corridor && corridor->moved) {
+    Route least;
+    least.label = tr("least risk");
+    least.colour = Colours(palette()).whole;
+    std::vector<Eigen::Vector3d> places;
+    for (const incision::Station& station : corridor->line.stations) {
+      places.push_back(station.skin.position_mm);
+    }
+    least.lines_mm.push_back(std::move(places));
+    routes.push_back(std::move(least));
+  }
+  view_->set_routes(std::move(routes));
 }
 
 // In the pose on the screen; the map of another pose would lie about this one.
@@ -261,7 +274,10 @@ void LimbStage::refresh_risk() {
 void LimbStage::ask_drawn(const std::vector<SkinSpot>& marks) {
   const auto scene = view_->scene();
   if (!scene || marks.size() < 2) return;
+  // Another cut; whether a corridor is wanted beside it stays.
   IncisionRequest request;
+  request.corridor_mm = desk_.answers.incision_request().corridor_mm;
+  request.corridor_within_mm = desk_.answers.incision_request().corridor_within_mm;
   for (const SkinSpot& spot : marks) {
     Eigen::Vector3d place = Eigen::Vector3d::Zero();
     for (std::size_t k = 0; k < 3; ++k) {

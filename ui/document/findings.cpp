@@ -1,6 +1,8 @@
 #include "ui/document/findings.hpp"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -75,6 +77,19 @@ void split(Json& list, std::size_t at, FindingKind kind, const std::vector<std::
   }
 }
 
+// Where the entry of one name stands; one for several names is split first.
+std::optional<std::size_t> own_entry(Json& list, FindingKind kind, const std::string& name,
+                                     const anatomy::Terms& terms) {
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    const auto names = named(list[i], kind, terms);
+    if (std::ranges::find(names, name) == names.end()) continue;
+    if (names.size() == 1) return i;
+    split(list, i, kind, names);
+    return own_entry(list, kind, name, terms);
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::map<std::string, std::string> findings(const Json& visit, FindingKind kind,
@@ -92,26 +107,52 @@ std::map<std::string, std::string> findings(const Json& visit, FindingKind kind,
   return found;
 }
 
+std::map<std::string, AreaDetail> area_details(const Json& visit, const anatomy::Terms& terms) {
+  std::map<std::string, AreaDetail> found;
+  const Keys keys = keys_of(FindingKind::area);
+  if (!visit.is_object() || !visit.contains(keys.list) || !visit[keys.list].is_array()) {
+    return found;
+  }
+  const auto written = [](const Json& entry, const char* key) {
+    if (!entry.contains(key)) return std::string();
+    return entry[key].is_string() ? entry[key].get<std::string>() : entry[key].dump();
+  };
+  for (const Json& entry : visit[keys.list]) {
+    for (const std::string& name : named(entry, FindingKind::area, terms)) {
+      found.emplace(name, AreaDetail{written(entry, "s_grade"), written(entry, "two_point_mm")});
+    }
+  }
+  return found;
+}
+
+void set_area_detail(Json& visit, const std::string& area, const std::string& key,
+                     const Json& value, const anatomy::Terms& terms) {
+  const Keys keys = keys_of(FindingKind::area);
+  Json& list = visit[keys.list];
+  if (!list.is_array()) list = Json::array();
+  const auto at = own_entry(list, FindingKind::area, area, terms);
+  if (at && value.is_null()) {
+    list[*at].erase(key);
+    if (list[*at].size() == 1) list.erase(*at);  // the name alone is no finding
+  } else if (at) {
+    list[*at][key] = value;
+  } else if (!value.is_null()) {
+    list.push_back(Json{{keys.name, area}, {key, value}});
+  }
+  if (list.empty()) visit.erase(keys.list);
+}
+
 void set_finding(Json& visit, FindingKind kind, const std::string& name, const std::string& value,
                  const anatomy::Terms& terms) {
   const Keys keys = keys_of(kind);
   Json& list = visit[keys.list];
   if (!list.is_array()) list = Json::array();
-  for (std::size_t i = 0; i < list.size(); ++i) {
-    const auto names = named(list[i], kind, terms);
-    if (std::ranges::find(names, name) == names.end()) continue;
-    if (names.size() > 1) {
-      split(list, i, kind, names);
-      return set_finding(visit, kind, name, value, terms);
-    }
-    if (value.empty()) {
-      list.erase(i);
-    } else {
-      list[i][keys.value] = as_written(kind, value);
-    }
-    break;
-  }
-  if (!value.empty() && !findings(visit, kind, terms).contains(name)) {
+  const auto at = own_entry(list, kind, name, terms);
+  if (at && value.empty()) {
+    list.erase(*at);
+  } else if (at) {
+    list[*at][keys.value] = as_written(kind, value);
+  } else if (!value.empty()) {
     list.push_back(Json{{keys.name, name}, {keys.value, as_written(kind, value)}});
   }
   if (list.empty()) visit.erase(keys.list);

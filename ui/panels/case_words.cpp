@@ -49,6 +49,10 @@ namespace {
     QT_TRANSLATE_NOOP("CaseWords", "lateral"),
     QT_TRANSLATE_NOOP("CaseWords", "posterior"),
     QT_TRANSLATE_NOOP("CaseWords", "medial"),
+    QT_TRANSLATE_NOOP("CaseWords", "anterior"),
+    QT_TRANSLATE_NOOP("CaseWords", "line"),
+    QT_TRANSLATE_NOOP("CaseWords", "portal"),
+    QT_TRANSLATE_NOOP("CaseWords", "pin"),
     QT_TRANSLATE_NOOP("CaseWords", "planned"),
     QT_TRANSLATE_NOOP("CaseWords", "done"),
     QT_TRANSLATE_NOOP("CaseWords", "absent"),
@@ -128,6 +132,12 @@ std::vector<Choice> extent_choices() {
 }
 std::vector<Choice> direction_choices() {
   return of_words(casefile::kDirections);
+}
+std::vector<Choice> aside_choices() {
+  return of_words(casefile::kAsides);
+}
+std::vector<Choice> cut_kind_choices() {
+  return of_words(casefile::kCutKinds);
 }
 std::vector<Choice> root_choices() {
   return of_words(casefile::kRoots);

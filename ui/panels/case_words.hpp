@@ -10,8 +10,10 @@ std::vector<Choice> side_choices();
 std::vector<Choice> sex_choices();
 std::vector<Choice> mechanism_choices();
 std::vector<Choice> grade_choices();
-std::vector<Choice> extent_choices();  // of an injury: complete or partial
-std::vector<Choice> direction_choices();
+std::vector<Choice> extent_choices();     // of an injury: complete or partial
+std::vector<Choice> direction_choices();  // along the limb
+std::vector<Choice> aside_choices();      // across it
+std::vector<Choice> cut_kind_choices();
 std::vector<Choice> root_choices();
 std::vector<Choice> root_level_choices();
 std::vector<Choice> trunk_choices();

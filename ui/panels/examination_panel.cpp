@@ -15,6 +15,7 @@
 #include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
+#include "ui/panels/area_fields.hpp"
 #include "ui/panels/fields.hpp"
 #include "ui/panels/finding_table.hpp"
 #include "ui/panels/item_list.hpp"
@@ -50,6 +51,18 @@ QString expected_words(examination::AreaState state) {
   return {};
 }
 
+// What stands beside the state of an area; a grade may itself be what was found.
+QString more_words(const FindingRow& row, const AreaDetail& detail) {
+  QStringList parts;
+  const QString grade = text_of(detail.s_grade);
+  const QString distance = text_of(detail.two_point_mm);
+  if (!grade.isEmpty() && grade != row.found) parts << grade;
+  if (!distance.isEmpty() && distance + " mm" != row.found) {
+    parts << ExaminationPanel::tr("%1 mm").arg(distance);
+  }
+  return parts.join(", ");
+}
+
 }  // namespace
 
 ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
@@ -82,6 +95,9 @@ ExaminationPanel::ExaminationPanel(Desk desk, QWidget* parent)
                 },
                 tr("finding of %1").arg(text_of(name)));
           });
+  area_ = new AreaFields(desk_, page);
+  layout->addWidget(area_);
+  connect(table_, &FindingTable::row_changed, this, &ExaminationPanel::show_area);
   summary_ = paragraph({}, this);
   layout->addWidget(summary_);
   tabs->addTab(add_tinel(), tr("Tinel sign"));
@@ -192,6 +208,7 @@ std::vector<FindingRow> ExaminationPanel::rows() const {
     note(desk_.document.at("/observations/" + std::to_string(i)));
   }
 
+  auto details = area_details(now, tables.terms);
   std::vector<FindingRow> list;
   const auto add = [&](FindingKind kind, const std::string& name, const QString& shown,
                        const std::map<std::string, std::string>& found, bool always) {
@@ -200,6 +217,7 @@ std::vector<FindingRow> ExaminationPanel::rows() const {
     const auto at = found.find(name);
     list.push_back({false, kind, name, shown, expected[name],
                     at == found.end() ? QString() : text_of(at->second)});
+    if (kind == FindingKind::area) list.back().more = more_words(list.back(), details[name]);
   };
   list.push_back({true, FindingKind::muscle, {}, tr("Muscles: power, M0 to M5"), {}, {}});
   const auto muscles = findings(now, FindingKind::muscle, tables.terms);
@@ -231,6 +249,7 @@ void ExaminationPanel::show_visit() {
     ++(row.found.isEmpty() ? open : seen);
   }
   table_->set(std::move(list));
+  show_area();
   summary_->setText(
       tr("%1 muscles and areas of this list examined, %2 not examined. Not examined is not taken "
          "as normal. * area with an autonomous zone.")
@@ -241,6 +260,16 @@ void ExaminationPanel::show_visit() {
   tinel_->refresh();
   ranges_->set_visit(visit_);
   studies_->refresh();
+}
+
+void ExaminationPanel::show_area() {
+  const int at = table_->currentRow();
+  const auto& list = table_->rows();
+  const bool any = at >= 0 && static_cast<std::size_t>(at) < list.size();
+  const FindingRow none;
+  const FindingRow& row = any ? list[static_cast<std::size_t>(at)] : none;
+  const bool area = !row.head && row.kind == FindingKind::area;
+  area_->show_area(visit_, area ? row.name : std::string());
 }
 
 void ExaminationPanel::show_case() {

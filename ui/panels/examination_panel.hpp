@@ -7,6 +7,7 @@ class QComboBox;
 
 namespace endplate::ui {
 
+class AreaFields;
 class DateField;
 class FindingTable;
 class ItemList;
@@ -33,6 +34,7 @@ class ExaminationPanel : public Panel {
   void add_visits();
   QWidget* add_tinel();
   void show_visit();
+  void show_area();
   std::vector<FindingRow> rows() const;
 
   std::string visit_ = "/examination";
@@ -41,6 +43,7 @@ class ExaminationPanel : public Panel {
   QCheckBox* all_;
   QLabel* summary_;
   FindingTable* table_;
+  AreaFields* area_;
   ItemList* tinel_;
   QWidget* tinel_form_;
   TermField* tinel_nerve_;

@@ -12,16 +12,32 @@
 #include "ui/document/case_document.hpp"
 
 namespace endplate::ui {
+namespace {
+
+// Qt's own takes nothing for a number that is not finished, and the field is never left.
+class NumberOrNothing : public QDoubleValidator {
+ public:
+  explicit NumberOrNothing(QObject* parent) : QDoubleValidator(parent) {
+    setLocale(QLocale::c());
+    setNotation(StandardNotation);
+  }
+  State validate(QString& text, int& at) const override {
+    return text.isEmpty() ? Acceptable : QDoubleValidator::validate(text, at);
+  }
+};
+
+}  // namespace
+
+QValidator* number_or_nothing(QObject* parent) {
+  return new NumberOrNothing(parent);
+}
 
 NumberField::NumberField(CaseDocument& document, Key key, const QString& unit, QWidget* parent)
     : QLineEdit(parent), document_(document), key_(std::move(key)) {
   setPlaceholderText(unit.isEmpty() ? tr("not known") : tr("not known, %1").arg(unit));
   setAccessibleName(unit.isEmpty() ? key_.what : key_.what + ", " + unit);
   setObjectName(text_of(key_.pointer));
-  auto* validator = new QDoubleValidator(this);
-  validator->setLocale(QLocale::c());
-  validator->setNotation(QDoubleValidator::StandardNotation);
-  setValidator(validator);
+  setValidator(number_or_nothing(this));
   setMaximumWidth(170);
   connect(this, &QLineEdit::editingFinished, this, &NumberField::commit);
   connect(&document_, &CaseDocument::changed, this, &NumberField::refresh);
@@ -30,6 +46,7 @@ NumberField::NumberField(CaseDocument& document, Key key, const QString& unit, Q
 
 void NumberField::set_pointer(const std::string& pointer) {
   key_.pointer = pointer;
+  setObjectName(text_of(pointer));
   refresh();
 }
 
@@ -64,6 +81,7 @@ TextField::TextField(CaseDocument& document, Key key, const QString& hint, QWidg
 
 void TextField::set_pointer(const std::string& pointer) {
   key_.pointer = pointer;
+  setObjectName(text_of(pointer));
   refresh();
 }
 
@@ -106,6 +124,7 @@ ChoiceField::ChoiceField(CaseDocument& document, Key key, std::vector<Choice> ch
 
 void ChoiceField::set_pointer(const std::string& pointer) {
   key_.pointer = pointer;
+  setObjectName(text_of(pointer));
   refresh();
 }
 
@@ -151,7 +170,7 @@ QStringList names_of(const std::vector<std::string>& names) {
 }
 
 TermField::TermField(CaseDocument& document, Key key, const QStringList& names, QWidget* parent)
-    : QComboBox(parent), document_(document), key_(std::move(key)) {
+    : QComboBox(parent), document_(document), key_(std::move(key)), names_(names) {
   make_completing(*this, names);
   setAccessibleName(key_.what);
   setObjectName(text_of(key_.pointer));
@@ -164,12 +183,24 @@ TermField::TermField(CaseDocument& document, Key key, const QStringList& names, 
 
 void TermField::set_pointer(const std::string& pointer) {
   key_.pointer = pointer;
+  setObjectName(text_of(pointer));
   refresh();
+}
+
+void TermField::set_names(const QStringList& names) {
+  if (names == names_) return;
+  names_ = names;
+  clear();
+  addItems(names_);
+  setEditText(document_.text_at(key_.pointer));
+  lineEdit()->setCursorPosition(0);
 }
 
 void TermField::refresh() {
   const QString now = document_.text_at(key_.pointer);
-  if (now != currentText()) setEditText(now);
+  if (now == currentText()) return;
+  setEditText(now);
+  lineEdit()->setCursorPosition(0);
 }
 
 void TermField::commit() {

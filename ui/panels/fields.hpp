@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+class QValidator;
+
 namespace endplate::ui {
 
 class CaseDocument;
@@ -18,6 +20,9 @@ struct Key {
   std::string pointer;
   QString what;
 };
+
+// Of a field for a number as a case file writes it; an empty one is complete.
+QValidator* number_or_nothing(QObject* parent);
 
 // A number with its unit behind it.
 class NumberField : public QLineEdit {
@@ -88,6 +93,7 @@ class TermField : public QComboBox {
  public:
   TermField(CaseDocument& document, Key key, const QStringList& names, QWidget* parent = nullptr);
   void set_pointer(const std::string& pointer);
+  void set_names(const QStringList& names);
   void refresh();
 
  protected:
@@ -97,6 +103,7 @@ class TermField : public QComboBox {
   void commit();
   CaseDocument& document_;
   Key key_;
+  QStringList names_;
 };
 
 // An editable combo box with completion by any part of a name.

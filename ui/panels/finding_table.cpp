@@ -68,7 +68,9 @@ class FoundDelegate : public QStyledItemDelegate {
     font.setItalic(shape == FoundShape::open);
     painter->setFont(font);
     painter->setPen(ink);
-    painter->drawText(box, Qt::AlignCenter, index.data().toString());
+    const QString words = painter->fontMetrics().elidedText(index.data().toString(), Qt::ElideRight,
+                                                            static_cast<int>(box.width()) - 6);
+    painter->drawText(box, Qt::AlignCenter, words);
     if (option.state & QStyle::State_HasFocus) {
       painter->setBrush(Qt::NoBrush);
       painter->setPen(QPen(colours.ink, 2));
@@ -103,12 +105,18 @@ FindingTable::FindingTable(QWidget* parent) : QTableWidget(parent) {
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   connect(this, &QTableWidget::currentCellChanged, this, [this] {
+    Q_EMIT row_changed();
     if (!moving_) tell_subject();
   });
   connect(this, &QTableWidget::cellClicked, this, &FindingTable::tell_subject);
 }
 
 QString FindingTable::words(const FindingRow& row) {
+  const QString state = state_words(row);
+  return row.more.isEmpty() ? state : state + ", " + row.more;
+}
+
+QString FindingTable::state_words(const FindingRow& row) {
   if (row.found.isEmpty()) return tr("not examined");
   if (row.kind == FindingKind::muscle) {
     switch (shape_of(row)) {
@@ -208,6 +216,7 @@ void FindingTable::show_row(int at) {
   auto* found = new QTableWidgetItem(words(row));
   found->setData(kShapeRole, static_cast<int>(shape_of(row)));
   found->setData(Qt::AccessibleTextRole, row.shown + ": " + words(row));
+  found->setToolTip(words(row));
   setItem(at, 2, found);
   mark_row(at);
 }
@@ -273,7 +282,7 @@ void FindingTable::showEvent(QShowEvent* event) {
 
 void FindingTable::resizeEvent(QResizeEvent* event) {
   QTableWidget::resizeEvent(event);
-  const int found = 150;
+  const int found = 170;
   const int expected = 110;
   setColumnWidth(2, found);
   setColumnWidth(1, expected);

@@ -16,6 +16,7 @@ struct FindingRow {
   QString shown;
   QString expected;  // of the model, before any finding
   QString found;     // empty: not examined
+  QString more{};    // of an area, beside its state: "S2, 8 mm"
 };
 
 class FindingTable : public QTableWidget {
@@ -36,6 +37,8 @@ class FindingTable : public QTableWidget {
  Q_SIGNALS:
   // `value` as a case file has it; empty takes the finding away.
   void entered(FindingKind kind, const std::string& name, const QString& value);
+  // Another row is the current one, whoever chose it.
+  void row_changed();
   // The reader went to the row of this muscle or area; not told while findings are entered.
   void subject_chosen(const QStringList& names);
 
@@ -45,6 +48,7 @@ class FindingTable : public QTableWidget {
   void showEvent(QShowEvent* event) override;
 
  private:
+  static QString state_words(const FindingRow& row);
   void enter(int row, const QString& value);
   void step(int from);
   void show_row(int at);

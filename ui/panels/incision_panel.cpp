@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -19,7 +20,9 @@
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
+#include "ui/panels/corridor_page.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/panels/incision_editor.hpp"
 #include "ui/panels/result_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
@@ -53,6 +56,7 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
     approach_->clearEditText();
     marks_->clear();
     depth_->clear();
+    corridor_->forget();
   });
   where_ = paragraph({}, this);
   body()->addWidget(where_);
@@ -65,6 +69,22 @@ IncisionPanel::IncisionPanel(Desk desk, QWidget* parent)
   tabs_->addTab(nerves_, tr("Nerves"));
   tabs_->addTab(profile_, tr("Along the cut"));
   tabs_->addTab(rules_, tr("Published rules"));
+  corridor_ = new CorridorPage(desk_, this);
+  tabs_->addTab(corridor_, tr("Corridor"));
+  connect(corridor_, &CorridorPage::changed, this, &IncisionPanel::choose);
+  editor_ = new IncisionEditor(desk_, this);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidget(editor_);
+  tabs_->addTab(scroll, tr("Of this case"));
+  connect(editor_, &IncisionEditor::judge_wanted, this, [this](int incision) {
+    from_->setCurrentIndex(of_the_case);
+    pages_->setCurrentIndex(of_the_case);
+    of_case_->setCurrentIndex(incision);
+    choose();
+    tabs_->setCurrentWidget(nerves_);
+  });
   body()->addWidget(tabs_, 1);
   notes_ = paragraph({}, this);
   body()->addWidget(notes_);
@@ -153,12 +173,14 @@ void IncisionPanel::choose() {
   bool is_number = false;
   const double depth = depth_->text().toDouble(&is_number);
   if (is_number && depth > 0.0) request.depth_mm = depth;
+  corridor_->write(request);
   desk_.answers.set_incision(request);
 }
 
 void IncisionPanel::show_case() {
   const int before = of_case_->currentIndex();
   of_case_->clear();
+  editor_->refresh();
   const auto patient = desk_.document.last_valid();
   if (patient == nullptr) return;
   for (std::size_t i = 0; i < patient->incisions.size(); ++i) {
@@ -184,13 +206,17 @@ void IncisionPanel::show_answers() {
     pages_->setCurrentIndex(drawn);
   }
   const auto& held = desk_.answers.incision();
-  tabs_->setVisible(held.answer != nullptr);
   if (held.answer == nullptr) {
+    corridor_->show_answer(nullptr);
+    nerves_->set({}, std::vector<Cells>());
+    rules_->set({}, std::vector<Cells>());
+    tabs_->setTabVisible(tabs_->indexOf(profile_), false);
     where_->clear();
     notes_->clear();
     return;
   }
   const incision::IncisionAnswer& answer = *held.answer;
+  corridor_->show_answer(&answer);
   const Settings& settings = desk_.settings;
   QString where = tr("Marks: %1\nPose: %2\n")
                       .arg(joined_words(answer.marks, "; "), pose_words(answer.pose_deg));

@@ -9,7 +9,9 @@ class QTabWidget;
 
 namespace endplate::ui {
 
+class CorridorPage;
 class CurveChart;
+class IncisionEditor;
 class RowTable;
 
 class IncisionPanel : public Panel {
@@ -37,7 +39,9 @@ class IncisionPanel : public Panel {
   QTabWidget* tabs_;
   RowTable* nerves_;
   CurveChart* profile_;
+  CorridorPage* corridor_;
   RowTable* rules_;
+  IncisionEditor* editor_;
   QLabel* notes_;
 };
 

@@ -36,6 +36,7 @@ ItemList::ItemList(Desk desk, const std::string& pointer, const QString& what,
   auto* buttons = new QHBoxLayout;
   auto* add = new QPushButton(tr("Add: %1").arg(what), this);
   take_ = new QPushButton(tr("Remove"), this);
+  take_->setAccessibleName(tr("Remove: %1").arg(what));
   buttons->addWidget(add);
   buttons->addWidget(take_);
   buttons->addStretch(1);

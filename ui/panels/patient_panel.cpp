@@ -1,13 +1,9 @@
 #include "ui/panels/patient_panel.hpp"
 
-#include <QComboBox>
 #include <QFormLayout>
-#include <QGridLayout>
 #include <QHBoxLayout>
-#include <QPushButton>
 #include <QRadioButton>
 #include <QVBoxLayout>
-#include <nlohmann/json.hpp>
 
 #include "models/limb/limb_answer.hpp"
 #include "ui/answers/answer_runner.hpp"
@@ -17,8 +13,10 @@
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/panels/measure_fields.hpp"
 #include "ui/panels/pose_sliders.hpp"
 #include "ui/panels/row_table.hpp"
+#include "ui/panels/ultrasound_editor.hpp"
 
 namespace endplate::ui {
 
@@ -26,7 +24,12 @@ PatientPanel::PatientPanel(Desk desk, QWidget* parent)
     : Panel(desk, tr("Whose limb is it, and how does it lie?"), Kind::result, Body::scrolls,
             {Question::limb}, parent) {
   add_person();
-  add_measures();
+  body()->addWidget(heading(tr("Measured with a tape"), this));
+  measures_ = new MeasureFields(desk_, this);
+  body()->addWidget(measures_);
+  body()->addWidget(heading(tr("Nerves found by ultrasound"), this));
+  ultrasound_ = new UltrasoundEditor(desk_, this);
+  body()->addWidget(ultrasound_);
   body()->addWidget(heading(tr("How the limb lies"), this));
   pose_ = new PoseSliders(desk_, this);
   body()->addWidget(pose_);
@@ -37,14 +40,6 @@ PatientPanel::PatientPanel(Desk desk, QWidget* parent)
   sizes_->set_whole(true);
   body()->addWidget(sizes_);
   body()->addStretch(1);
-  // Measures that were added for one patient are no question to the next.
-  connect(&desk_.document, &CaseDocument::another_opened, this, [this] {
-    shown_.clear();
-    while (QLayoutItem* item = measure_rows_->takeAt(0)) {
-      item->widget()->deleteLater();
-      delete item;
-    }
-  });
 }
 
 void PatientPanel::add_person() {
@@ -71,45 +66,22 @@ void PatientPanel::add_person() {
   form->addRow(tr("Sex"), new ChoiceField(document, {"/limb/sex", tr("sex")}, sex_choices(), this));
   form->addRow(tr("Age, years"),
                new NumberField(document, {"/limb/age_years", tr("age")}, tr("years"), this));
-  form->addRow(tr("Stature, mm"),
-               new NumberField(document, {"/limb/stature_mm", tr("stature")}, unit, this));
+  stature_ = new NumberField(document, {"/limb/stature_mm", tr("stature")}, unit, this);
+  percentile_ = new NumberField(
+      document, {"/limb/stature_percentile", tr("percentile of the stature")}, tr("%"), this);
+  percentile_->setToolTip(
+      tr("How many of a hundred people of this sex and age are shorter; instead of the stature"));
+  auto* statures = new QHBoxLayout;
+  statures->addWidget(stature_);
+  statures->addWidget(new QLabel(tr("or percentile"), this));
+  statures->addWidget(percentile_);
+  statures->addStretch(1);
+  form->addRow(tr("Stature, mm"), statures);
   auto* label = new TextField(document, {"/label", tr("label")},
                               tr("a label without identity, for calendar and file"), this);
   label->setMinimumWidth(330);
   form->addRow(tr("Label"), label);
   body()->addLayout(form);
-}
-
-void PatientPanel::add_measures() {
-  body()->addWidget(heading(tr("Measured on this limb"), this));
-  measures_ = new QWidget(this);
-  measure_rows_ = new QGridLayout(measures_);
-  measure_rows_->setContentsMargins(0, 0, 0, 0);
-  measure_rows_->setColumnStretch(0, 1);
-  body()->addWidget(measures_);
-  auto* row = new QHBoxLayout;
-  measure_ = new QComboBox(this);
-  make_completing(*measure_,
-                  names_of(desk_.document.tables().terms.names(anatomy::TermKind::measure)));
-  measure_->setCurrentIndex(-1);
-  measure_->setAccessibleName(tr("Measure to add"));
-  measure_->lineEdit()->setPlaceholderText(tr("a measure, such as upper arm length"));
-  auto* add = new QPushButton(tr("Add"), this);
-  row->addWidget(measure_, 1);
-  row->addWidget(add);
-  body()->addLayout(row);
-  connect(add, &QPushButton::clicked, this, [this] {
-    const QString name = measure_->currentText().trimmed();
-    if (name.isEmpty() || shown_.contains(name)) return;
-    shown_ << name;
-    measure_->setCurrentIndex(-1);
-    measure_->clearEditText();
-    show_case();
-    // Straight to the figure.
-    if (auto* item = measure_rows_->itemAtPosition(static_cast<int>(shown_.size()) - 1, 1)) {
-      item->widget()->setFocus();
-    }
-  });
 }
 
 void PatientPanel::show_case() {
@@ -119,26 +91,11 @@ void PatientPanel::show_case() {
   left_->setChecked(side == "left");
   for (auto* button : {right_, left_}) button->setAutoExclusive(true);
 
-  if (const Json* measured = desk_.document.at("/limb/measured"); measured != nullptr) {
-    for (const auto& [name, value] : measured->items()) {
-      if (!shown_.contains(text_of(name))) shown_ << text_of(name);
-    }
-  }
-  while (measure_rows_->count() / 2 < shown_.size()) {
-    const QString name = shown_[measure_rows_->count() / 2];
-    const int at = measure_rows_->count() / 2;
-    // A slash and a tilde have a meaning in a JSON Pointer.
-    std::string token = plain(name);
-    for (std::size_t k = 0; k < token.size(); ++k) {
-      if (token[k] == '~') token.replace(k++, 1, "~0");
-      if (token[k] == '/') token.replace(k++, 1, "~1");
-    }
-    auto* label = new QLabel(name, this);
-    label->setWordWrap(true);
-    measure_rows_->addWidget(label, at, 0);
-    measure_rows_->addWidget(
-        new NumberField(desk_.document, {"/limb/measured/" + token, name}, tr("mm"), this), at, 1);
-  }
+  // The stature is given once, in mm or by the percentile; a second one can only be taken away.
+  stature_->setEnabled(percentile_->text().isEmpty() || !stature_->text().isEmpty());
+  percentile_->setEnabled(stature_->text().isEmpty() || !percentile_->text().isEmpty());
+  measures_->refresh();
+  ultrasound_->refresh();
 }
 
 void PatientPanel::show_answers() {

@@ -1,15 +1,17 @@
 #pragma once
-// Whose limb it is: side, sex, age, stature, what was measured, and how the limb lies.
+// Whose limb it is: side, sex, age, stature, what was measured or found by ultrasound, and how the
+// limb lies.
 #include "ui/panels/panel.hpp"
 
-class QComboBox;
-class QGridLayout;
 class QRadioButton;
 
 namespace endplate::ui {
 
+class MeasureFields;
+class NumberField;
 class PoseSliders;
 class RowTable;
+class UltrasoundEditor;
 
 class PatientPanel : public Panel {
   Q_OBJECT
@@ -23,14 +25,13 @@ class PatientPanel : public Panel {
 
  private:
   void add_person();
-  void add_measures();
 
   QRadioButton* right_;
   QRadioButton* left_;
-  QWidget* measures_;
-  QGridLayout* measure_rows_;
-  QComboBox* measure_;
-  QStringList shown_;
+  NumberField* stature_;
+  NumberField* percentile_;
+  MeasureFields* measures_;
+  UltrasoundEditor* ultrasound_;
   PoseSliders* pose_;
   QLabel* problems_;
   RowTable* sizes_;

@@ -11,6 +11,7 @@
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/panels/landmark_fields.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -58,19 +59,14 @@ PlaceEditor::PlaceEditor(Desk desk, const std::string& pointer, bool plexus, QWi
   all->addWidget(way_);
   all->addWidget(pages_);
 
-  landmark_ = new TermField(document, {pointer + "/landmark", tr("landmark")},
-                            names_of(terms.names(TermKind::landmark)), this);
-  offset_ = new NumberField(document, {pointer + "/offset_mm", tr("distance from the landmark")},
-                            tr("mm"), this);
-  toward_ = new ChoiceField(document, {pointer + "/toward", tr("direction from the landmark")},
-                            direction_choices(), this);
+  landmark_ = new LandmarkFields(desk_, pointer, this);
   branch_ = new TermField(document, {pointer + "/branch", tr("branch")},
                           names_of(terms.names(TermKind::nerve)), this);
   from_origin_ = new NumberField(
       document, {pointer + "/from_origin_mm", tr("distance from the origin of the branch")},
       tr("mm"), this);
   pages_->addWidget(new QWidget);
-  pages_->addWidget(row_of({line_of({offset_, toward_, new QLabel(tr("to"), this)}), landmark_}));
+  pages_->addWidget(row_of({landmark_}));
   pages_->addWidget(
       row_of({line_of({from_origin_, new QLabel(tr("from the origin of"), this)}), branch_}));
   if (plexus) {
@@ -101,9 +97,7 @@ PlaceEditor::PlaceEditor(Desk desk, const std::string& pointer, bool plexus, QWi
 void PlaceEditor::set_pointer(const std::string& pointer) {
   pointer_ = pointer;
   anew_ = true;
-  landmark_->set_pointer(pointer + "/landmark");
-  offset_->set_pointer(pointer + "/offset_mm");
-  toward_->set_pointer(pointer + "/toward");
+  landmark_->set_pointer(pointer);
   branch_->set_pointer(pointer + "/branch");
   from_origin_->set_pointer(pointer + "/from_origin_mm");
   if (root_ != nullptr) {

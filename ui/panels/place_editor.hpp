@@ -11,6 +11,7 @@ class QStackedWidget;
 namespace endplate::ui {
 
 class ChoiceField;
+class LandmarkFields;
 class NumberField;
 class TermField;
 
@@ -31,9 +32,7 @@ class PlaceEditor : public QWidget {
   bool anew_ = true;  // another place is shown
   QComboBox* way_;
   QStackedWidget* pages_;
-  TermField* landmark_;
-  NumberField* offset_;
-  ChoiceField* toward_;
+  LandmarkFields* landmark_;
   TermField* branch_;
   NumberField* from_origin_;
   ChoiceField* root_ = nullptr;

@@ -131,10 +131,14 @@ Overlay LimbView::Parts::overlay(const SceneStyle& in, const OrbitCamera& seen_f
     if (nerve) add(mark.label, scene.place_mm({*nerve, mark.arc_mm}), palette.lesion);
   }
   for (const Route& route : routes) {
-    if (route.stretches.empty()) continue;
-    const auto line = stretch_mm(scene, route.stretches.back());
-    if (line.empty()) continue;
-    add(route.label, line.front(), route.colour.isValid() ? route.colour : palette.route);
+    const QColor colour = route.colour.isValid() ? route.colour : palette.route;
+    if (!route.stretches.empty()) {
+      const auto line = stretch_mm(scene, route.stretches.back());
+      if (!line.empty()) add(route.label, line.front(), colour);
+    } else if (!route.lines_mm.empty() && !route.lines_mm.front().empty()) {
+      const auto& line = route.lines_mm.front();
+      add(route.label, line[line.size() / 2], colour);
+    }
   }
   result.outline_mm = outline_of(scene, in);
   result.legend = legend;

@@ -1,6 +1,7 @@
 #include "models/limb/found_points.hpp"
 
 #include <Eigen/LU>
+#include <algorithm>
 #include <cmath>
 
 #include "limb_fixture.hpp"
@@ -90,6 +91,16 @@ Level level_at(std::size_t course, double arc_mm) {
 }
 
 }  // namespace
+
+TEST_CASE("the points of a nerve are listed once, as they may be given", "[limb][ultrasound]") {
+  const auto names = points_to_find("radial nerve", own_tables());
+  CHECK(std::ranges::count(names, "bifurcation") == 1);
+  CHECK(std::ranges::count(names, "pierces: lateral intermuscular septum") == 1);
+  CHECK(points_to_find("no such nerve", own_tables()).empty());
+  for (const std::string& name : names) {
+    CHECK(std::ranges::count(names, name) == 1);
+  }
+}
 
 TEST_CASE("a found point takes its neighbours along by exp(-d / 100 mm)", "[limb][ultrasound]") {
   const std::vector<Level> levels{level_at(0, 100.0), level_at(0, 150.0), level_at(0, 250.0),
