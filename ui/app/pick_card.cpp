@@ -9,6 +9,7 @@
 #include "ui/app/muscle_words.hpp"
 #include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 PickCard::PickCard(const CaseTables& tables, QWidget* parent) : QFrame(parent), tables_(tables) {
@@ -79,7 +80,7 @@ QStringList PickCard::tell_nerve(const QString& name, double arc_mm) {
     muscles.push_back(name_of(all.muscles()[m]));
     names.push_back(text_of(all.muscles()[m].id));
   }
-  for (const std::size_t a : facts.areas) areas.push_back(text_of(all.areas()[a].name));
+  for (const std::size_t a : facts.areas) areas.push_back(told(all.areas()[a].name));
   QStringList roots;
   for (const std::string& root : all.tree().node(*node).roots) roots.push_back(text_of(root));
   QString words = QString("<b>%1</b>").arg(opening(name).toHtmlEscaped());
@@ -107,7 +108,7 @@ QStringList PickCard::tell_muscle(const QString& name, const QString& part) {
     words +=
         "<br>" +
         tr("Nerve: %1 (%2)").arg(text_of(all.tree().node(muscle.nerve).name), roots_of(muscle));
-    if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(text_of(muscle.action));
+    if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(told(muscle.action));
     say(words);
     QStringList names{text_of(muscle.id)};
     for (const auto node : anatomy::usual_way(all.tree(), muscle.branch)) {
