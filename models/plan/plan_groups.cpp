@@ -54,7 +54,7 @@ void Planner::finish_group(const OptionRow& row, const FunctionGroup& group, Opt
   for (const Candidate& candidate : option.candidates) {
     if (!candidate.donor_cost.empty() && costs.insert(candidate.donor_cost).second &&
         costs.size() <= 2) {
-      option.donor_cost += (option.donor_cost.empty() ? "" : " ") + candidate.donor_cost;
+      option.donor_cost += (option.donor_cost.empty() ? "" : "; ") + candidate.donor_cost;
     }
   }
   if (option.kind == "nerve transfer" && (!row.decided || option.state == OptionState::open)) {

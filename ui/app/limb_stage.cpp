@@ -28,6 +28,7 @@
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/view/limb_view.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -167,7 +168,7 @@ void LimbStage::show_built(const Build& built) {
   if (built.number != wanted_) return;
   if (!built.limb) {
     card_->say(tr("The limb of this case cannot be drawn: %1")
-                   .arg(text_of(built.limb.error().problems.front().what)));
+                   .arg(told(built.limb.error().problems.front().what)));
     return;
   }
   const auto patient = desk_.document.last_valid();

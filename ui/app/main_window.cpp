@@ -33,6 +33,8 @@
 #include "ui/panels/recovery_panel.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/panels/transfer_panel.hpp"
+#include "ui/words/model_words.hpp"
+#include "ui/words/table_names.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -46,6 +48,8 @@ constexpr int kPanelWidth = 720;
 MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date today,
                        const QString& folder, QWidget* parent)
     : QMainWindow(parent), parts_(std::make_unique<Parts>(std::move(tables), today, folder)) {
+  const CaseTables& known = desk().document.tables();
+  keep_names(table_names(known.anatomy, known.terms));
   apply_palette();
   setAcceptDrops(true);
   auto* all = new QWidget(this);

@@ -4,13 +4,13 @@
 
 #include "models/anatomy/muscle.hpp"
 #include "ui/app/words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 
 // "flexor digitorum profundus, ring finger"; a whole muscle by its name alone.
 inline QString name_of(const anatomy::Muscle& muscle) {
-  return muscle.part == "whole" ? text_of(muscle.name)
-                                : text_of(muscle.name) + ", " + text_of(muscle.part);
+  return muscle.part == "whole" ? told(muscle.name) : told(muscle.name) + ", " + told(muscle.part);
 }
 
 // "C5, C6"

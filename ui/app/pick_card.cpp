@@ -10,6 +10,7 @@
 #include "ui/app/muscle_words.hpp"
 #include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 PickCard::PickCard(const CaseTables& tables, QWidget* parent) : QFrame(parent), tables_(tables) {
@@ -136,8 +137,10 @@ Subject PickCard::tell_nerve(const QString& name, double arc_mm) {
     muscles.push_back(name_of(all.muscles()[m]));
     names.push_back(text_of(all.muscles()[m].id));
   }
-  for (const std::size_t a : facts.areas) areas.push_back(text_of(all.areas()[a].name));
-  names << areas;
+  for (const std::size_t a : facts.areas) {
+    areas.push_back(told(all.areas()[a].name));
+    names.push_back(text_of(all.areas()[a].name));
+  }
   QStringList roots;
   for (const std::string& root : all.tree().node(*node).roots) roots.push_back(text_of(root));
   QString words = QString("<b>%1</b>").arg(opening(name).toHtmlEscaped());
@@ -156,7 +159,7 @@ Subject PickCard::tell_muscle(const anatomy::Muscle& muscle) {
   words +=
       "<br>" + tr("Nerve: %1 (%2)")
                    .arg(text_of(tables_.anatomy.tree().node(muscle.nerve).name), roots_of(muscle));
-  if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(text_of(muscle.action));
+  if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(told(muscle.action));
   say(words);
   return {{text_of(muscle.id)}, way_to(muscle.branch)};
 }
@@ -164,7 +167,7 @@ Subject PickCard::tell_muscle(const anatomy::Muscle& muscle) {
 Subject PickCard::tell_area(const anatomy::SkinArea& area) {
   QStringList roots;
   for (const std::string& root : area.roots) roots.push_back(text_of(root));
-  say(QString("<b>%1</b><br>").arg(opening(text_of(area.name)).toHtmlEscaped()) +
+  say(QString("<b>%1</b><br>").arg(opening(told(area.name)).toHtmlEscaped()) +
       tr("Nerve: %1 (%2)")
           .arg(text_of(tables_.anatomy.tree().node(area.nerve).name), roots.join(", ")));
   Subject subject{{text_of(area.name)}, {}};

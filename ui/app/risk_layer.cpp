@@ -13,6 +13,7 @@
 #include "models/limb/segment_frames.hpp"
 #include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -55,7 +56,7 @@ void RiskLayer::ask(std::shared_ptr<const casefile::Case> patient,
     outcome->number = number;
     outcome->wish = wish;
     const auto fail = [&](const Error& error) {
-      outcome->why = text_of(error.problems.front().what);
+      outcome->why = told(error.problems.front().what);
       return outcome;
     };
     outcome->prepared = before;

@@ -6,6 +6,7 @@
 #include "models/anatomy/supply_facts.hpp"
 #include "ui/app/muscle_words.hpp"
 #include "ui/app/words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -22,12 +23,11 @@ QVector<StepFact> muscle_facts(const anatomy::NerveFacts& facts, const anatomy::
     const anatomy::Muscle& muscle = anatomy.muscles()[m];
     const bool whole = muscle.part == "whole";
     if (text_of(muscle.name) == last && !whole) {
-      lines.back().text += QString("; %1 (%2)").arg(text_of(muscle.part), roots_of(muscle));
+      lines.back().text += QString("; %1 (%2)").arg(told(muscle.part), roots_of(muscle));
     } else {
-      lines.push_back({whole
-                           ? QString("%1 (%2)").arg(text_of(muscle.name), roots_of(muscle))
-                           : QString("%1: %2 (%3)")
-                                 .arg(text_of(muscle.name), text_of(muscle.part), roots_of(muscle)),
+      lines.push_back({whole ? QString("%1 (%2)").arg(text_of(muscle.name), roots_of(muscle))
+                             : QString("%1: %2 (%3)")
+                                   .arg(text_of(muscle.name), told(muscle.part), roots_of(muscle)),
                        text_of(muscle.source)});
     }
     last = text_of(muscle.name);
@@ -39,9 +39,9 @@ QVector<StepFact> area_facts(const anatomy::NerveFacts& facts, const anatomy::An
   QVector<StepFact> lines;
   for (const std::size_t a : facts.areas) {
     const anatomy::SkinArea& area = anatomy.areas()[a];
-    QString text = text_of(area.name);
+    QString text = told(area.name);
     if (!area.autonomous_zone.empty() && area.autonomous_zone != "no") {
-      text += " - " + tr("its own zone: %1").arg(text_of(area.autonomous_zone));
+      text += " - " + tr("its own zone: %1").arg(told(area.autonomous_zone));
     }
     lines.push_back({text, text_of(area.source)});
   }
@@ -54,7 +54,7 @@ QVector<StepFact> variant_facts(const anatomy::NerveFacts& facts, const anatomy:
   for (const std::size_t v : facts.variants) {
     const anatomy::Variant& variant = anatomy.variants()[v];
     const anatomy::Prevalence& found = variant.prevalence;
-    QString text = text_of(variant.name);
+    QString text = told(variant.name);
     if (found.pooled && found.rows.size() > 1) {
       text += tr(": %1 % of limbs, %2 to %3 % by study")
                   .arg(qRound(100.0 * *found.pooled))

@@ -5,6 +5,7 @@
 #include "models/followup/follow_up.hpp"
 #include "ui/app/words.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -17,8 +18,8 @@ QString tr(const char* text) {
 }
 
 QString call_words(const followup::Call& call) {
-  const QString words = text_of(recovery::progress_words(call.progress)).toUpper();
-  return call.why.empty() ? words : words + ": " + text_of(call.why);
+  const QString words = told(recovery::progress_words(call.progress)).toUpper();
+  return call.why.empty() ? words : words + ": " + told(call.why);
 }
 
 QString chances_words(const LesionProgress& lesion) {
@@ -70,7 +71,7 @@ QStringList course_words(const followup::FollowupAnswer& answer) {
     lines << of + call_words(lesion.call) << chances_words(lesion) << tinel_words(lesion)
           << rate_words(lesion);
   }
-  for (const std::string& remark : answer.remarks) lines << text_of(remark);
+  for (const std::string& remark : answer.remarks) lines << told(remark);
   return lines;
 }
 

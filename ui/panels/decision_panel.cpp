@@ -21,6 +21,7 @@
 #include "ui/panels/lesion_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -69,7 +70,7 @@ QString by_words(const recovery::Decision& decision, casefile::Date today) {
                             : date + " (" + age_words(*decision.by_date, today) + ')';
   }
   return DecisionPanel::tr("%1 after the %2")
-      .arg(span_words(decision.by_days), text_of(decision.by_from));
+      .arg(span_words(decision.by_days), told(decision.by_from));
 }
 
 cli::CalendarCase calendar_case(const CaseDocument& document) {
@@ -163,8 +164,7 @@ void DecisionPanel::show_answers() {
   QStringList lines;
   if (check.answer != nullptr) {
     for (const casefile::Remark& remark : check.answer->worth_giving) {
-      lines
-          << QString::fromUtf8("\u2022 %1: %2").arg(place_words(remark.place), text_of(remark.why));
+      lines << QString::fromUtf8("\u2022 %1: %2").arg(place_words(remark.place), told(remark.why));
     }
   }
   unknown_->setText(lines.join('\n'));
@@ -203,26 +203,26 @@ void DecisionPanel::show_decision() {
   course_->setText(now.visited
                        ? course_words(*desk_.answers.followup().answer->answer).join('\n')
                        : tr("no later visit yet: see the dates below for what to look for"));
-  next_->setText(text_of(decision.next) + '.');
+  next_->setText(told(decision.next) + '.');
   by_->setText(by_words(decision, desk_.document.today()));
-  unless_->setText(decision.unless.empty() ? tr("nothing is named") : text_of(decision.unless));
+  unless_->setText(decision.unless.empty() ? tr("nothing is named") : told(decision.unless));
   QStringList reasons;
   for (const std::string& reason : decision.reasons) {
-    reasons << QString::fromUtf8("\u2022 ") + text_of(reason);
+    reasons << QString::fromUtf8("\u2022 ") + told(reason);
   }
-  reasons << tr("Source: %1 (%2)").arg(text_of(decision.source), text_of(decision.provenance));
+  reasons << tr("Source: %1 (%2)").arg(text_of(decision.source), told(decision.provenance));
   because_->setText(reasons.join('\n'));
   evidence_->setText(rows_words(decision));
   lesions_->setText(lesion_words(answer).join('\n'));
-  practice_->setText(decision.practice.empty() ? tr("no common date") : text_of(decision.practice));
+  practice_->setText(decision.practice.empty() ? tr("no common date") : told(decision.practice));
 
   std::vector<Line> rows;
   for (const schedule::Appointment& appointment : now.schedule->appointments) {
     const QString date = date_words(appointment.date);
     rows.push_back({{{date, date},
                      {age_words(appointment.date, desk_.document.today()), date},
-                     {text_of(appointment.what)},
-                     {text_of(appointment.why)}},
+                     {told(appointment.what)},
+                     {told(appointment.why)}},
                     {},
                     behind(appointment, decision, *now.schedule)});
   }
@@ -246,14 +246,13 @@ void DecisionPanel::show_changes() {
   if (plan.answer == nullptr) return;
   QStringList firsts;
   for (const plan::Option& option : plan.answer->options) {
-    if (option.first)
-      firsts << opening(text_of(option.name)) + ": " + text_of(option.entry_condition);
+    if (option.first) firsts << opening(told(option.name)) + ": " + told(option.entry_condition);
   }
   first_->setText(firsts.isEmpty() ? tr("none of the options is the first step yet")
                                    : firsts.join('\n'));
   std::vector<Line> rows;
   for (const plan::WhatIf& change : plan.answer->what_if) {
-    rows.push_back({{{text_of(change.input)}, {text_of(change.value)}, {text_of(change.becomes)}},
+    rows.push_back({{{told(change.input)}, {told(change.value)}, {told(change.becomes)}},
                     {},
                     {text_of(change.rule)}});
   }

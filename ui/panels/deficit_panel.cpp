@@ -12,6 +12,7 @@
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/source_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -132,7 +133,7 @@ void DeficitPanel::show_answers() {
   QStringList lines;
   for (const TreeInjury& injury : held.answer->injuries.injuries) {
     const QString name = text_of(tree.node(injury.lesion.at.nerve).name);
-    const QString place = text_of(injury.lesion.words);
+    const QString place = told(injury.lesion.words);
     QString line = place.contains(name) ? place : name + ", " + place;
     if (injury.extent == Extent::partial) line += tr("; partial");
     if (injury.extent == Extent::conduction_block) line += tr("; conduction block");
@@ -146,9 +147,9 @@ void DeficitPanel::show_answers() {
   sources_->show_sources(held.answer->answer.sources, desk_.document.tables().package);
   QStringList notes;
   for (const std::string& warning : held.answer->warnings) {
-    notes << tr("Warning: ") + text_of(warning);
+    notes << tr("Warning: ") + told(warning);
   }
-  for (const std::string& note : held.answer->answer.notes) notes << text_of(note);
+  for (const std::string& note : held.answer->answer.notes) notes << told(note);
   notes_->setText(notes.join('\n'));
 }
 
@@ -159,13 +160,13 @@ void DeficitPanel::show_muscles() {
   for (const MuscleDeficit& row : of_case.answer.muscles) {
     if (row.state == MuscleState::intact && !intact_->isChecked()) continue;
     const anatomy::Muscle& muscle = anatomy.muscles()[row.muscle];
-    const QString part = muscle.part == "whole" ? QString() : ", " + text_of(muscle.part);
+    const QString part = muscle.part == "whole" ? QString() : ", " + told(muscle.part);
     rows.push_back({{state_cell(row.state),
-                     {text_of(muscle.id) + "  " + text_of(muscle.name) + part},
+                     {text_of(muscle.id) + "  " + told(muscle.name) + part},
                      found_cell(of_case.examined.muscles[row.muscle]),
                      {text_of(anatomy.tree().node(muscle.nerve).name)},
                      {joined(row.roots_lost)},
-                     {text_of(row.why)}},
+                     {told(row.why)}},
                     {text_of(muscle.id)},
                     {text_of(muscle.id)}});
   }
@@ -187,12 +188,12 @@ void DeficitPanel::show_areas() {
     if (row.state == AreaState::intact && !intact_->isChecked()) continue;
     const anatomy::SkinArea& area = anatomy.areas()[row.area];
     rows.push_back({{state_cell(row.state),
-                     {text_of(area.name) + (area.autonomous_zone.empty() ? "" : " *"),
+                     {told(area.name) + (area.autonomous_zone.empty() ? "" : " *"),
                       {},
-                      text_of(area.autonomous_zone)},
+                      told(area.autonomous_zone)},
                      found_cell(of_case.examined.areas[row.area]),
                      {text_of(anatomy.tree().node(area.nerve).name)},
-                     {text_of(row.why)}},
+                     {told(row.why)}},
                     {text_of(area.name)},
                     {}});
   }
@@ -221,10 +222,10 @@ void DeficitPanel::show_movements() {
       const QStringList kept = ids(row.kept_by);
       const QStringList muscles = lost + ids(row.weakened) + kept;
       rows.push_back({{state,
-                       {opening(text_of(movement.name))},
+                       {opening(told(movement.name))},
                        {lost.join(", ")},
                        {kept.join(", ")},
-                       {text_of(movement.how_substituted)}},
+                       {told(movement.how_substituted)}},
                       muscles,
                       muscles});
     }
@@ -261,16 +262,16 @@ void DeficitPanel::show_variants() {
     for (const VariantChange& change : test.changes) {
       const std::string& name = change.is_muscle ? anatomy.muscles()[change.target].id
                                                  : anatomy.areas()[change.target].name;
-      changes << text_of(name) + ' ' + text_of(change.with);
-      about << text_of(name);
+      changes << told(name) + ' ' + told(change.with);
+      about << told(name);
     }
     QStringList behind;
     for (const auto& row : share.rows) behind << text_of(row.id);
-    rows.push_back({{{text_of(variant.name)},
+    rows.push_back({{{told(variant.name)},
                      {limbs, share.pooled.value_or(-1.0)},
                      {changes.join(", ")},
                      {variant.how_to_test.empty() ? tr("examine and stimulate")
-                                                  : text_of(variant.how_to_test)}},
+                                                  : told(variant.how_to_test)}},
                     about,
                     behind});
   }

@@ -17,6 +17,7 @@
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/row_table.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -48,7 +49,7 @@ Facing facing(const QuantityAnswer& answer) {
   const bool has_sign = axis == Axis::axial || axis == Axis::transverse || axis == Axis::sagittal;
   if (has_sign && mean < 0.0) result.sign = -1.0;
   const auto direction = direction_word(axis, mean);
-  if (!direction.empty()) result.unit += ' ' + text_of(direction);
+  if (!direction.empty()) result.unit += ' ' + told(direction);
   return result;
 }
 
@@ -204,8 +205,8 @@ void EvidencePanel::show_distance(std::size_t at) {
                     figure(row.n, 1.0, 0),
                     figure(row.mean_mm, face.sign, 1),
                     figure(row.sd_mm, 1.0, 1),
-                    {text_of(to_string(row.provenance))},
-                    {text_of(row.left_out)}});
+                    {told(to_string(row.provenance))},
+                    {told(row.left_out)}});
   }
   rows_->show();
   rows_->set({{tr("Row"), false, true},
@@ -262,8 +263,8 @@ void EvidencePanel::show_share(std::size_t at) {
           row.count ? row.count->events : -1.0},
          {row.n ? round_text(*row.n) : QString(), row.n.value_or(-1.0)},
          {row.share ? round_text(100.0 * *row.share, 1) : QString(), row.share.value_or(-1.0)},
-         {text_of(to_string(row.provenance))},
-         {text_of(row.left_out)}});
+         {told(to_string(row.provenance))},
+         {told(row.left_out)}});
   }
   rows_->show();
   rows_->set({{tr("Row"), false, true},

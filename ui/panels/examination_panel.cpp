@@ -21,6 +21,7 @@
 #include "ui/panels/item_list.hpp"
 #include "ui/panels/place_editor.hpp"
 #include "ui/panels/test_editors.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -222,20 +223,20 @@ std::vector<FindingRow> ExaminationPanel::rows() const {
   list.push_back({true, FindingKind::muscle, {}, tr("Muscles: power, M0 to M5"), {}, {}});
   const auto muscles = findings(now, FindingKind::muscle, tables.terms);
   for (const anatomy::Muscle& muscle : tables.anatomy.muscles()) {
-    const QString part = muscle.part == "whole" ? QString() : ", " + text_of(muscle.part);
-    add(FindingKind::muscle, muscle.id, text_of(muscle.id) + "  " + text_of(muscle.name) + part,
+    const QString part = muscle.part == "whole" ? QString() : ", " + told(muscle.part);
+    add(FindingKind::muscle, muscle.id, text_of(muscle.id) + "  " + told(muscle.name) + part,
         muscles, false);
   }
   list.push_back({true, FindingKind::area, {}, tr("Skin: feeling"), {}, {}});
   const auto areas = findings(now, FindingKind::area, tables.terms);
   for (const anatomy::SkinArea& area : tables.anatomy.areas()) {
     const QString star = area.autonomous_zone.empty() ? QString() : " *";
-    add(FindingKind::area, area.name, text_of(area.name) + star, areas, false);
+    add(FindingKind::area, area.name, told(area.name) + star, areas, false);
   }
   list.push_back({true, FindingKind::sign, {}, tr("Signs"), {}, {}});
   const auto signs = findings(now, FindingKind::sign, tables.terms);
   for (const std::string_view sign : casefile::kSigns) {
-    add(FindingKind::sign, std::string(sign), text_of(sign), signs, true);
+    add(FindingKind::sign, std::string(sign), told(sign), signs, true);
   }
   return list;
 }

@@ -26,6 +26,7 @@
 #include "ui/panels/result_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -220,7 +221,7 @@ void IncisionPanel::show_answers() {
   const Settings& settings = desk_.settings;
   QString where = tr("Marks: %1\nPose: %2\n")
                       .arg(joined_words(answer.marks, "; "), pose_words(answer.pose_deg));
-  where += text_of(answer.region);
+  where += told(answer.region);
   if (answer.cut.length_mm > 0.0) {
     where += tr("; %1 %2 long").arg(settings.length(answer.cut.length_mm), settings.unit());
   }
@@ -281,8 +282,8 @@ void IncisionPanel::show_answers() {
     rules.push_back(
         {{QString::fromUtf8("\u201c%1\u201d").arg(text_of(rule.rule)), {}, text_of(rule.row)},
          {text_of(rule.nerve)},
-         {text_of(rule.surface) + (rule.pose.empty() ? QString() : "; " + text_of(rule.pose))},
-         {text_of(rule.figure)},
+         {told(rule.surface) + (rule.pose.empty() ? QString() : "; " + told(rule.pose))},
+         {told(rule.figure)},
          {text_of(rule.source)}});
     behind.push_back({text_of(rule.row)});
   }
@@ -306,8 +307,8 @@ void IncisionPanel::show_answers() {
                  .arg(answer.farther_than_mm)
                  .arg(chance_words(stretch.chance));
   }
-  notes << tr("Not in the model: %1.").arg(text_of(incision::kNotModelled));
-  for (const std::string& warning : answer.warnings) notes << tr("Warning: ") + text_of(warning);
+  notes << tr("Not in the model: %1.").arg(told(incision::kNotModelled));
+  for (const std::string& warning : answer.warnings) notes << tr("Warning: ") + told(warning);
   notes_->setText(notes.join('\n'));
 }
 

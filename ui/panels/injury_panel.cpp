@@ -19,6 +19,7 @@
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/fields.hpp"
 #include "ui/panels/place_editor.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 
@@ -192,10 +193,10 @@ void InjuryPanel::show_answers() {
   const auto index = static_cast<std::size_t>(std::max(shown_, 0));
   if (held.answer == nullptr || held.stale || index >= held.answer->injuries.size()) return;
   const examination::PlacedInjury& injury = held.answer->injuries[index];
-  echo_->setText(text_of(injury.what) + ", " + text_of(injury.words));
+  echo_->setText(told(injury.what) + ", " + told(injury.words));
   QStringList warnings;
   for (const std::string& warning : held.answer->warnings) {
-    warnings << tr("Warning: ") + text_of(warning);
+    warnings << tr("Warning: ") + told(warning);
   }
   if (desk_.document.read()) problems_->setText(warnings.join('\n'));
 }

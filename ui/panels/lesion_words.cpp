@@ -6,6 +6,7 @@
 #include "models/recovery/recover.hpp"
 #include "ui/app/words.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -18,7 +19,7 @@ QString fate_words(const recovery::RecoveryAnswer& answer, const recovery::Recov
   const auto& chance = lesion.grade_chance;
   const bool mixed = std::ranges::count_if(chance, [](double c) { return c > 0.0; }) > 1;
   if (lesion.preganglionic) return tr("torn from the cord, no axons to grow");
-  if (lesion.repaired) return tr("forecast %1").arg(text_of(lesion.operation));
+  if (lesion.repaired) return tr("forecast %1").arg(told(lesion.operation));
   if (answer.no_forecast.empty() && mixed) {
     QString words =
         tr("without repair, grade not known: conduction block %1, axons grow %2, "
@@ -27,9 +28,8 @@ QString fate_words(const recovery::RecoveryAnswer& answer, const recovery::Recov
     if (answer.findings_used) words += tr(", given the findings");
     return words;
   }
-  QString grade = text_of(lesion.grade);
-  grade.replace('_', ' ');
-  return grade == "unknown" ? tr("grade not known") : grade;
+  if (lesion.grade == "unknown") return tr("grade not known");
+  return told(lesion.grade).replace('_', ' ');
 }
 
 }  // namespace
@@ -41,7 +41,7 @@ QStringList lesion_words(const recovery::RecoveryAnswer& answer) {
     // A trunk or a root is its own place.
     const QString name =
         lesion.place.contains(lesion.nerve) ? QString() : text_of(lesion.nerve) + ", ";
-    lines << name + text_of(lesion.place) + "; " + text_of(lesion.mechanism) + "; " +
+    lines << name + told(lesion.place) + "; " + told(lesion.mechanism) + "; " +
                  fate_words(answer, lesion);
     block = block || lesion.grade_chance[0] >= 0.05;
   }

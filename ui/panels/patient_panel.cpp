@@ -17,6 +17,7 @@
 #include "ui/panels/pose_sliders.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/ultrasound_editor.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 
@@ -103,7 +104,7 @@ void PatientPanel::show_answers() {
   if (held.answer == nullptr) return;
   const limb::LimbAnswer& answer = *held.answer;
   QStringList warnings;
-  for (const std::string& warning : answer.warnings) warnings << tr("Warning: ") + text_of(warning);
+  for (const std::string& warning : answer.warnings) warnings << tr("Warning: ") + told(warning);
   problems_->setText(warnings.join('\n'));
   problems_->setVisible(!warnings.isEmpty());
   std::vector<Cells> rows;
@@ -111,17 +112,16 @@ void PatientPanel::show_answers() {
   const auto add = [&](const limb::SizedMeasure& measure, const QString& label) {
     const Summary& size = measure.size_mm;
     rows.push_back(
-        {{opening(label), {}, text_of(measure.definition)},
+        {{opening(label), {}, told(measure.definition)},
          {settings.length(size.mean), size.mean},
          {size.sd == 0.0
               ? tr("as given")
               : tr("%1 to %2").arg(settings.length(size.p05), settings.length(size.p95))},
-         {text_of(evidence::to_string(measure.provenance)), {}, text_of(measure.reason)}});
+         {told(evidence::to_string(measure.provenance)), {}, told(measure.reason)}});
   };
-  for (const auto& segment : answer.segments) add(segment, text_of(segment.label));
-  for (const auto& breadth : answer.breadths)
-    add(breadth, tr("breadth: ") + text_of(breadth.label));
-  for (const auto& girth : answer.girths) add(girth, tr("girth: ") + text_of(girth.label));
+  for (const auto& segment : answer.segments) add(segment, told(segment.label));
+  for (const auto& breadth : answer.breadths) add(breadth, tr("breadth: ") + told(breadth.label));
+  for (const auto& girth : answer.girths) add(girth, tr("girth: ") + told(girth.label));
   sizes_->set({{tr("What"), false, true},
                {settings.unit(), true},
                {tr("90 in 100 such limbs, %1").arg(settings.unit())},

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "ui/app/words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -70,7 +71,7 @@ QString problem_words(const std::vector<Problem>& problems) {
   QStringList lines;
   for (const Problem& problem : problems) {
     lines << QString("%1: %2. %3")
-                 .arg(place_words(problem.place), text_of(problem.what), text_of(problem.mend));
+                 .arg(place_words(problem.place), told(problem.what), told(problem.mend));
   }
   return lines.join('\n');
 }

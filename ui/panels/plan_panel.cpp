@@ -11,6 +11,7 @@
 #include "ui/panels/result_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -91,25 +92,24 @@ void PlanPanel::show_answers() {
   const auto patient = desk_.document.last_valid();
   const bool visited = patient != nullptr && !patient->observations.empty();
   head_->setText(visited ? tr("Before what later visits showed: %1. The decision weighs them.")
-                               .arg(text_of(answer.recovery.decision.next))
-                         : text_of(answer.recovery.decision.next) + '.');
+                               .arg(told(answer.recovery.decision.next))
+                         : told(answer.recovery.decision.next) + '.');
   std::vector<Cells> rows;
   for (const Option& option : answer.options) {
     const bool shown = option.state != OptionState::closed && answer.not_run.empty();
     const bool model = shown && option.model_chance;
     const bool moves = shown && option.first_movement;
     rows.push_back(
-        {{opening(text_of(option.name)), {}, text_of(option.entry_condition)},
+        {{opening(told(option.name)), {}, told(option.entry_condition)},
          state_cell(option),
          {shown && !option.published.empty() ? published_words(option.published.front()) : "-"},
-         {model ? chance_words(option.model_chance->chance) + ' ' +
-                      text_of(option.model_chance->scale)
+         {model ? chance_words(option.model_chance->chance) + ' ' + told(option.model_chance->scale)
                 : "-",
           model ? option.model_chance->chance : -1.0,
-          model ? text_of(option.model_chance->of) : QString()},
+          model ? told(option.model_chance->of) : QString()},
          {moves ? months_words(option.first_movement->days) : "-",
           moves ? option.first_movement->days.p50 : 1e9,
-          moves ? text_of(option.first_movement->of) : QString()}});
+          moves ? told(option.first_movement->of) : QString()}});
   }
   options_->set(
       {{tr("Option"), false, true},
@@ -126,7 +126,7 @@ void PlanPanel::show_answers() {
       tr("The first step stands first, then the order of the trade: not the order of "
          "chances.")};
   if (!answer.not_run.empty()) {
-    notes << tr("Not run: %1; no chance and no time is given.").arg(text_of(answer.not_run));
+    notes << tr("Not run: %1; no chance and no time is given.").arg(told(answer.not_run));
   }
   compare_->setText(
       answer.not_ranked.size() > 1
@@ -137,7 +137,7 @@ void PlanPanel::show_answers() {
     notes << tr("The series let in different patients: their figures do not compare.");
   }
   for (const std::string& warning : answer.recovery.warnings) {
-    notes << tr("Warning: ") + text_of(warning);
+    notes << tr("Warning: ") + told(warning);
   }
   notes_->setText(notes.join(' '));
 }
@@ -151,18 +151,18 @@ void PlanPanel::show_option(int row) {
   candidates_->setVisible(false);
   if (!any) return;
   const Option& option = held.answer->options[static_cast<std::size_t>(row)];
-  QStringList lines{opening(text_of(option.name))};
+  QStringList lines{opening(told(option.name))};
   const auto add = [&](const QString& what, const QString& words) {
     if (!words.isEmpty()) lines << what + ": " + words;
   };
-  add(tr("Why"), text_of(option.state_words));
-  add(tr("Needs"), text_of(option.entry_condition));
+  add(tr("Why"), told(option.state_words));
+  add(tr("Needs"), told(option.entry_condition));
   add(tr("For"), joined_words(option.targets, ", "));
   add(tr("Finds"), joined_words(option.finds, "; "));
-  add(tr("Costs"), text_of(option.donor_cost));
+  add(tr("Costs"), told(option.donor_cost));
   add(tr("Spends"), joined_words(option.spends, "; "));
   for (const plan::GraftNeed& need : option.grafts) {
-    QString words = text_of(need.nerve) + ", " + text_of(need.gap_words);
+    QString words = text_of(need.nerve) + ", " + told(need.gap_words);
     if (need.cables_high > 0) {
       words +=
           need.cables_low == need.cables_high
@@ -177,23 +177,23 @@ void PlanPanel::show_option(int row) {
     QStringList donors;
     for (const plan::GraftDonor& donor : need.donors) {
       donors << text_of(donor.nerve) +
-                    (donor.covers.empty() ? QString() : " (" + text_of(donor.covers) + ')');
+                    (donor.covers.empty() ? QString() : " (" + told(donor.covers) + ')');
     }
     add(tr("Graft"), words);
     add(tr("Graft donors"), donors.join("; "));
     add(tr("Not available"), joined_words(need.unavailable, ", "));
   }
   add(tr("Notes"), joined_words(option.reasons, "; "));
-  add(tr("Source"), text_of(option.source) + " (" + text_of(option.provenance) + ')');
+  add(tr("Source"), text_of(option.source) + " (" + told(option.provenance) + ')');
   detail_->setText(lines.join('\n'));
 
   std::vector<Cells> series;
   std::vector<QStringList> behind;
   for (const plan::PublishedResult& result : option.published) {
     series.push_back({{published_words(result)},
-                      {text_of(result.entry)},
+                      {told(result.entry)},
                       {text_of(result.study)},
-                      {text_of(result.provenance)}});
+                      {told(result.provenance)}});
     behind.push_back({text_of(result.row)});
   }
   series_->set_behind(std::move(behind));
@@ -209,8 +209,8 @@ void PlanPanel::show_option(int row) {
     if (!candidate.examine_first.empty()) {
       why = tr("Examine first: %1. ").arg(joined_words(candidate.examine_first, "; ")) + why;
     }
-    candidates.push_back({{text_of(candidate.donor)},
-                          {text_of(candidate.recipient)},
+    candidates.push_back({{told(candidate.donor)},
+                          {told(candidate.recipient)},
                           verdict_cell(candidate.verdict),
                           {why}});
   }

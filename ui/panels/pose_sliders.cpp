@@ -16,6 +16,7 @@
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/joint_slider.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -43,10 +44,8 @@ PoseSliders::PoseSliders(Desk desk, QWidget* parent) : QWidget(parent), desk_(de
     Joint joint{key, joint_words(key), new JointSlider(this), new QSpinBox(this)};
     auto* label = new QLabel(joint.words, this);
     label->setBuddy(joint.figure);
-    const QString tip = tr("%1 to %2 degrees: %3.")
-                            .arg(limit.low_deg)
-                            .arg(limit.high_deg)
-                            .arg(text_of(limit.meaning));
+    const QString tip =
+        tr("%1 to %2 degrees: %3.").arg(limit.low_deg).arg(limit.high_deg).arg(told(limit.meaning));
     label->setToolTip(tip);
     joint.slider->setToolTip(tip);
     joint.slider->setAccessibleName(joint.words);

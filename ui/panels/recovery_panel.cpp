@@ -18,6 +18,7 @@
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/source_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -39,13 +40,12 @@ Cell months_cell(const std::optional<Summary>& days) {
 
 QString target_words(const recovery::RecoveryTarget& target) {
   const QString kind = target.kind == TargetKind::motor ? QString() : RecoveryPanel::tr("skin: ");
-  return kind + text_of(target.name) + (target.partial ? " *" : "");
+  return kind + told(target.name) + (target.partial ? " *" : "");
 }
 
 QString useful_words(const recovery::TargetForecast& forecast) {
   if (!forecast.chance_useful) return RecoveryPanel::tr("not said");
-  return chance_words(forecast.chance_useful->chance) + ' ' +
-         text_of(forecast.chance_useful->scale);
+  return chance_words(forecast.chance_useful->chance) + ' ' + told(forecast.chance_useful->scale);
 }
 
 // A muscle's key is its row of the table of muscles; the table of skin areas has no ids.
@@ -135,11 +135,11 @@ void RecoveryPanel::show_answers() {
   const RecoveryAnswer& answer = *held.answer->answer;
   QStringList lines = lesion_words(answer);
   if (!answer.no_forecast.empty()) {
-    lines << tr("No forecast: %1").arg(text_of(answer.no_forecast));
+    lines << tr("No forecast: %1").arg(told(answer.no_forecast));
   }
   lesions_->setText(lines.join('\n'));
   QStringList notes;
-  for (const std::string& warning : answer.warnings) notes << tr("Warning: ") + text_of(warning);
+  for (const std::string& warning : answer.warnings) notes << tr("Warning: ") + told(warning);
   if (answer.no_forecast.empty()) {
     notes << tr(
         "Months from the injury: the middle, and 90 in 100 of those whose axons grow. Axons "
@@ -216,7 +216,7 @@ void RecoveryPanel::show_window() {
   window_->setVisible(answer.timing.has_value());
   window_table_->setVisible(answer.timing.has_value());
   if (!answer.timing) {
-    window_words_->setText(text_of(answer.no_timing));
+    window_words_->setText(told(answer.no_timing));
     return;
   }
   const recovery::OperationTiming& timing = *answer.timing;
@@ -251,7 +251,7 @@ void RecoveryPanel::show_window() {
   window_words_->setText(
       tr("If a %1 is needed: the chance of %2 by the date of the operation (%3). "
          "Unlikely: under one in five.")
-          .arg(text_of(timing.procedure), text_of(timing.scale), text_of(timing.of)));
+          .arg(told(timing.procedure), told(timing.scale), told(timing.of)));
   window_->set(std::move(points), tr("months from the injury to the operation"), std::move(marks),
                shade);
   window_table_->set({{tr("Operation on")}, {tr("Months"), true}, {tr("Chance"), true}},
@@ -263,13 +263,13 @@ void RecoveryPanel::show_tinel() {
   const recovery::TinelSchedule& tinel = answer.tinel;
   tinel_->setVisible(!tinel.steps.empty());
   if (tinel.steps.empty()) {
-    tinel_words_->setText(text_of(tinel.says_nothing));
+    tinel_words_->setText(told(tinel.says_nothing));
     return;
   }
   const Settings& settings = desk_.settings;
   tinel_words_->setText(
       tr("If axons grow, tapping should tingle this far beyond the lesion, toward the %1.")
-          .arg(text_of(tinel.toward)));
+          .arg(told(tinel.toward)));
   std::vector<Cells> rows;
   for (const recovery::TinelStep& step : tinel.steps) {
     rows.push_back(
@@ -291,8 +291,8 @@ void RecoveryPanel::show_sheet() {
   std::vector<Line> rows;
   for (const schedule::SheetRow& row : view.schedule->sheet) {
     const schedule::Window& window = row.window;
-    rows.push_back({{{text_of(row.target) + (row.partial ? " *" : "")},
-                     {text_of(row.sign)},
+    rows.push_back({{{told(row.target) + (row.partial ? " *" : "")},
+                     {told(row.sign)},
                      {day_words(injury, window.early_days), window.early_days},
                      {day_words(injury, window.middle_days), window.middle_days},
                      {day_words(injury, window.late_days), window.late_days}},
@@ -300,7 +300,7 @@ void RecoveryPanel::show_sheet() {
                     {}});
   }
   sheet_words_->setText(rows.empty()
-                            ? text_of(view.schedule->no_sheet)
+                            ? told(view.schedule->no_sheet)
                             : tr("One in twenty shows the sign before the first date and one in "
                                  "twenty after the last, of those whose axons grow."));
   sheet_->setVisible(!rows.empty());
@@ -319,8 +319,8 @@ void RecoveryPanel::show_sheet() {
                       day_words(injury, study.window.late_days)),
              study.window.early_days},
             {study.muscle.empty() ? tr("muscles below the lesion") : text_of(study.muscle)},
-            {text_of(reading.finding)},
-            {text_of(reading.means)},
+            {told(reading.finding)},
+            {told(reading.means)},
             {text_of(reading.source)}},
            about(study.muscle, *view.answer),
            {text_of(reading.id)}});

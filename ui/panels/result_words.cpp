@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include "ui/app/words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -26,7 +27,7 @@ QString exact_share(double share) {
 
 QString joined_words(const std::vector<std::string>& parts, const char* between) {
   QStringList list;
-  for (const std::string& part : parts) list << text_of(part);
+  for (const std::string& part : parts) list << told(part);
   return list.join(between);
 }
 

@@ -14,6 +14,7 @@
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_file.hpp"
 #include "ui/panels/airy_delegate.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -371,8 +372,7 @@ void RowTable::save_csv() {
   if (path.isEmpty()) return;
   const auto written = write_bytes(path, plain(csv()));
   if (!written) {
-    QMessageBox::warning(this, tr("Save the table"),
-                         text_of(written.error().problems.front().what));
+    QMessageBox::warning(this, tr("Save the table"), told(written.error().problems.front().what));
   }
 }
 

@@ -14,6 +14,7 @@
 #include "ui/panels/result_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/model_words.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -55,7 +56,7 @@ Cell reach_cell(const TransferCandidate& candidate) {
     case ReachState::not_computable:
       break;
   }
-  return {TransferPanel::tr("not computed"), -1.0, text_of(reach.why), Tone::faint};
+  return {TransferPanel::tr("not computed"), -1.0, told(reach.why), Tone::faint};
 }
 
 // What a transfer is about: both nerves, what gives and what shall come back.
@@ -154,7 +155,7 @@ void TransferPanel::show_answers() {
           .arg(transfer::kDissectedInside)
           .arg(transfer::kDissectedFigures)};
   for (const std::string& warning : held.answer->warnings) {
-    notes << tr("Warning: ") + text_of(warning);
+    notes << tr("Warning: ") + told(warning);
   }
   notes_->setText(notes.join('\n'));
 }
@@ -169,7 +170,7 @@ void TransferPanel::show_candidates() {
     const double slack = reckoned ? candidate.joined->reach.slack_mm->p50 : -1e9;
     shown_.push_back(&candidate);
     rows.push_back(
-        {{text_of(judged.what.empty() ? judged.donor : judged.what), {}, text_of(judged.id)},
+        {{told(judged.what.empty() ? judged.donor : judged.what), {}, text_of(judged.id)},
          verdict_cell(judged.verdict),
          donor_cell(judged.donor_state),
          reach_cell(candidate),
@@ -181,11 +182,11 @@ void TransferPanel::show_candidates() {
   };
   for (const transfer::TransferGroup& group : answer.groups) {
     for (const TransferCandidate& candidate : group.candidates) {
-      add(candidate, opening(text_of(group.function)));
+      add(candidate, opening(told(group.function)));
     }
   }
   for (const TransferCandidate& candidate : answer.unpublished) {
-    add(candidate, tr("NOT PUBLISHED: %1").arg(text_of(candidate.judged.function)));
+    add(candidate, tr("NOT PUBLISHED: %1").arg(told(candidate.judged.function)));
   }
   candidates_->set({{tr("Transfer"), false, true, {}, 180},
                     {tr("Verdict")},
@@ -235,8 +236,8 @@ void TransferPanel::show_detail() {
   }
   const TransferCandidate& candidate = *shown_[static_cast<std::size_t>(row)];
   const Candidate& judged = candidate.judged;
-  QStringList lines{tr("%1 to %2 (%3)")
-                        .arg(text_of(judged.donor), text_of(judged.recipient), text_of(judged.id))};
+  QStringList lines{
+      tr("%1 to %2 (%3)").arg(told(judged.donor), told(judged.recipient), text_of(judged.id))};
   const auto add = [&](const QString& what, const QString& words) {
     if (!words.isEmpty()) lines << what + ": " + words;
   };
@@ -260,18 +261,18 @@ void TransferPanel::show_detail() {
   if (judged.axon_ratio) {
     add(tr("Axon ratio"), tr("%1, %2; shown, never a gate")
                               .arg(judged.axon_ratio->ratio, 0, 'f', 2)
-                              .arg(text_of(judged.axon_ratio->words)));
+                              .arg(told(judged.axon_ratio->words)));
   }
   add(tr("Function"),
       function_words(judged.synergy) +
-          (judged.synergy_words.empty() ? QString() : ", " + text_of(judged.synergy_words)));
-  add(tr("Costs"), text_of(judged.donor_cost));
+          (judged.synergy_words.empty() ? QString() : ", " + told(judged.synergy_words)));
+  add(tr("Costs"), told(judged.donor_cost));
   add(tr("Also spends"), joined_words(judged.also_spends, "; "));
-  add(tr("Published"), text_of(judged.result_words));
+  add(tr("Published"), told(judged.result_words));
   add(tr("Study"), text_of(judged.study));
   add(tr("Timing"), joined_words(judged.timing, "; "));
   add(tr("Said"), joined_words(judged.said, "; "));
-  add(tr("Better"), judged.beaten_by.empty() ? QString() : text_of(judged.beaten_by));
+  add(tr("Better"), judged.beaten_by.empty() ? QString() : told(judged.beaten_by));
   detail_->setText(lines.join('\n'));
 }
 
@@ -287,7 +288,7 @@ void TransferPanel::show_together() {
       behind.push_back({text_of(option.id)});
       for (const TransferCandidate* candidate : shown_) {
         if (candidate->judged.id != option.id) continue;
-        if (!candidate->judged.what.empty()) what = text_of(candidate->judged.what);
+        if (!candidate->judged.what.empty()) what = told(candidate->judged.what);
         about.back() = names_of(candidate->judged);
       }
       rows.push_back({when, {what, {}, text_of(option.id)}, {joined_words(option.serves, ", ")}});
@@ -299,7 +300,7 @@ void TransferPanel::show_together() {
        Tone::alert});
   QStringList without;
   for (const transfer::DemandAnswer& demand : answer.combination.demands) {
-    if (!demand.met) without << text_of(demand.demand.target);
+    if (!demand.met) without << told(demand.demand.target);
   }
   QString words = answer.combination.chosen.empty()
                       ? tr("Nothing yet that was shown to work can be done.")
@@ -312,7 +313,7 @@ void TransferPanel::show_together() {
   together_->set_behind(std::move(behind));
   std::vector<Cells> left;
   for (const transfer::LeftOut& out : answer.combination.left_out) {
-    left.push_back({{text_of(out.id)}, {text_of(cli::left_out_words(out))}});
+    left.push_back({{text_of(out.id)}, {told(cli::left_out_words(out))}});
   }
   left_out_->set({{tr("Transfer"), false, true}, {tr("Why"), false, true}}, std::move(left));
 }
@@ -324,11 +325,11 @@ void TransferPanel::show_rejected() {
   for (const Candidate& candidate : desk_.answers.transfer().answer->rejected) {
     about.push_back(names_of(candidate));
     behind.push_back({text_of(candidate.id)});
-    rows.push_back({{text_of(candidate.what.empty() ? candidate.donor : candidate.what),
+    rows.push_back({{told(candidate.what.empty() ? candidate.donor : candidate.what),
                      {},
                      text_of(candidate.id)},
-                    {text_of(candidate.function)},
-                    {text_of(candidate.rejected_because)}});
+                    {told(candidate.function)},
+                    {told(candidate.rejected_because)}});
   }
   rejected_->set({{tr("Transfer"), false, true},
                   {tr("Restores"), false, true},

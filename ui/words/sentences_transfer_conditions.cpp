@@ -1,0 +1,185 @@
+// What a transfer needs and what speaks against it.
+#include <QtGlobal>
+#include <array>
+
+#include "ui/words/sentence_lists.hpp"
+
+namespace endplate::ui {
+
+std::span<const char* const> transfer_conditions_sentences() {
+  static constexpr std::array all{
+      QT_TRANSLATE_NOOP("models",
+                        "Acute high ulnar transection repaired proximally; pronator quadratus "
+                        "shown by EMG or stimulation"),
+      QT_TRANSLATE_NOOP("models", "Biceps M4"),
+      QT_TRANSLATE_NOOP("models", "Biceps M4 or better; C8-T1 lesion or tetraplegia"),
+      QT_TRANSLATE_NOOP("models", "Biceps M4, C6 function; C7-T1 lesion or tetraplegia"),
+      QT_TRANSLATE_NOOP("models", "C5-C6 lesion with normal C7"),
+      QT_TRANSLATE_NOOP("models", "C7 working; C5-C6 lesion"),
+      QT_TRANSLATE_NOOP("models", "C7-C8 intact latissimus"),
+      QT_TRANSLATE_NOOP("models", "C7-T1 intact"),
+      QT_TRANSLATE_NOOP("models", "C8-T1 intact, flexor carpi ulnaris M4 or better"),
+      QT_TRANSLATE_NOOP("models", "Complete avulsion, young patient, early surgery"),
+      QT_TRANSLATE_NOOP("models", "Complete plexus lesion"),
+      QT_TRANSLATE_NOOP("models",
+                        "Donor nerve and vessels; steady shoulder; passive elbow flexion"),
+      QT_TRANSLATE_NOOP("models", "Donor slip present"),
+      QT_TRANSLATE_NOOP("models", "Flexor carpi ulnaris and median function normal"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "Flexor-pronator muscles normal or near normal; best where some elbow flexion exists"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "Intact intercostals; ribs unfractured; usual setting a complete plexus lesion"),
+      QT_TRANSLATE_NOOP("models", "Intact phrenic; usual setting a complete plexus avulsion"),
+      QT_TRANSLATE_NOOP("models", "Latissimus dorsi M4; thoracodorsal nerve not spent"),
+      QT_TRANSLATE_NOOP("models", "Latissimus dorsi and teres major M4; passive outward rotation"),
+      QT_TRANSLATE_NOOP("models",
+                        "Low median or thenar lesion with the anterior interosseous nerve working; "
+                        "pronator quadratus shown by EMG or stimulation"),
+      QT_TRANSLATE_NOOP("models", "Lower trunk intact"),
+      QT_TRANSLATE_NOOP("models", "Lower trunk intact, pectoralis major M4"),
+      QT_TRANSLATE_NOOP("models", "Median deep flexor M4"),
+      QT_TRANSLATE_NOOP("models", "Median motor function M4 or better"),
+      QT_TRANSLATE_NOOP("models",
+                        "Median nerve normal; dorsoradial skin numb; useful in C5-C6 lesion"),
+      QT_TRANSLATE_NOOP("models",
+                        "Median nerve normal; proximal joints supple; positive blocking test; deep "
+                        "flexor of the donor finger M4 or better on examination"),
+      QT_TRANSLATE_NOOP("models", "Median nerve normal; ulnar skin numb"),
+      QT_TRANSLATE_NOOP("models", "Musculocutaneous nerve normal"),
+      QT_TRANSLATE_NOOP("models", "Normal contralateral diaphragm and lung function; adult"),
+      QT_TRANSLATE_NOOP("models", "Palmaris longus present"),
+      QT_TRANSLATE_NOOP("models",
+                        "Partial or recoverable ulnar lesion, or high repair; pronator quadratus "
+                        "shown by EMG or stimulation"),
+      QT_TRANSLATE_NOOP("models",
+                        "Pectoral muscles working; usual setting: accessory nerve not available"),
+      QT_TRANSLATE_NOOP("models", "Pectoralis major M4; steady shoulder"),
+      QT_TRANSLATE_NOOP("models", "Prone position; trapezius M4 or better"),
+      QT_TRANSLATE_NOOP("models", "Radial nerve normal"),
+      QT_TRANSLATE_NOOP("models",
+                        "Reported for C5-C8 root injuries with the anterior interosseous nerve "
+                        "working; pronator quadratus shown by EMG or stimulation"),
+      QT_TRANSLATE_NOOP("models", "Rhomboids M4 on examination"),
+      QT_TRANSLATE_NOOP("models", "Second triceps branch free after deltoid reinnervation"),
+      QT_TRANSLATE_NOOP("models",
+                        "Supple joints, sensate hand, donor M4 or better, expendable, straight "
+                        "line of pull, one function per transfer"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "A steady, extending wrist (by ECRL, or by the wrist transfer in the same sitting)"),
+      QT_TRANSLATE_NOOP("models", "Brachioradialis must be mobilised widely"),
+      QT_TRANSLATE_NOOP("models", "Line of pull from the ulnar side of the palm"),
+      QT_TRANSLATE_NOOP("models",
+                        "Not in posterior interosseous palsy: it is the last ulnar deviator"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "Suprascapular nerve lesion extending past the notch; intact infraspinatus branch"),
+      QT_TRANSLATE_NOOP("models", "Thenar branch intact"),
+      QT_TRANSLATE_NOOP("models", "Trapezius M4 or better"),
+      QT_TRANSLATE_NOOP("models",
+                        "Trapezius M4 or better; suprascapular nerve intact distal to the notch"),
+      QT_TRANSLATE_NOOP("models", "Trapezius M4 or better; usual setting: no intraplexal donor"),
+      QT_TRANSLATE_NOOP("models", "Trapezius M4; accessory nerve not spent"),
+      QT_TRANSLATE_NOOP("models", "Trapezius M4; passive abduction"),
+      QT_TRANSLATE_NOOP("models", "Triceps M4 or better"),
+      QT_TRANSLATE_NOOP("models", "Triceps M4 or better (C7 intact)"),
+      QT_TRANSLATE_NOOP("models", "Triceps M4 or better, normal at presentation"),
+      QT_TRANSLATE_NOOP("models", "Ulnar deep flexors M4 or better"),
+      QT_TRANSLATE_NOOP("models", "Ulnar intrinsics intact"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "Ulnar lesion at or above elbow; pronator quadratus shown by EMG or stimulation"),
+      QT_TRANSLATE_NOOP("models",
+                        "Ulnar lesion at or above elbow; pronator quadratus shown by EMG or "
+                        "stimulation; short delay"),
+      QT_TRANSLATE_NOOP("models", "Ulnar sensation normal"),
+      QT_TRANSLATE_NOOP("models", "Usual setting a complete plexus lesion"),
+      QT_TRANSLATE_NOOP("models", "C7 lesion"),
+      QT_TRANSLATE_NOOP("models", "anterior interosseous palsy"),
+      QT_TRANSLATE_NOOP("models", "anterior interosseous palsy; lesion distal to the coaptation"),
+      QT_TRANSLATE_NOOP("models", "axillary dissection (donor likely cut)"),
+      QT_TRANSLATE_NOOP("models", "brachialis below M4 on examination"),
+      QT_TRANSLATE_NOOP("models", "combined median lesion"),
+      QT_TRANSLATE_NOOP("models",
+                        "donor ribs fractured or those nerves injured; severe lung disease"),
+      QT_TRANSLATE_NOOP("models",
+                        "donor ribs fractured or those nerves injured; severe lung disease; spinal "
+                        "cord injury above T6"),
+      QT_TRANSLATE_NOOP("models", "injured sound side"),
+      QT_TRANSLATE_NOOP("models", "lateral forearm numb on examination"),
+      QT_TRANSLATE_NOOP("models", "low ulnar lesion"),
+      QT_TRANSLATE_NOOP("models", "lower trunk lesion"),
+      QT_TRANSLATE_NOOP("models", "lower trunk lesion (donor dead)"),
+      QT_TRANSLATE_NOOP("models", "lower trunk or C8 lesion with a weak flexor carpi ulnaris"),
+      QT_TRANSLATE_NOOP("models",
+                        "lung disease; weak diaphragm on the other side; weak phrenic nerve"),
+      QT_TRANSLATE_NOOP("models", "median motor function below M4"),
+      QT_TRANSLATE_NOOP("models", "median nerve lesion"),
+      QT_TRANSLATE_NOOP("models", "median or C7 lesion with a weak flexor carpi radialis"),
+      QT_TRANSLATE_NOOP("models", "only one radial wrist extensor works"),
+      QT_TRANSLATE_NOOP("models", "palmaris longus absent"),
+      QT_TRANSLATE_NOOP("models", "pronator quadratus silent on EMG or stimulation"),
+      QT_TRANSLATE_NOOP("models", "radial nerve lesion"),
+      QT_TRANSLATE_NOOP("models", "supinator paralysed"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "supinator paralysed; posterior interosseous lesion beyond the supinator branches"),
+      QT_TRANSLATE_NOOP("models", "trapezius palsy"),
+      QT_TRANSLATE_NOOP("models",
+                        "trapezius palsy; scapular fracture with damage distal to the notch"),
+      QT_TRANSLATE_NOOP("models", "trapezius palsy; triceps below M4"),
+      QT_TRANSLATE_NOOP("models", "triceps below M4 on examination"),
+      QT_TRANSLATE_NOOP("models", "triceps paralysed"),
+      QT_TRANSLATE_NOOP("models", "ulnar nerve lesion"),
+      QT_TRANSLATE_NOOP("models", "weak rhomboids (C5 avulsion)"),
+      QT_TRANSLATE_NOOP("models", "weak triceps"),
+      QT_TRANSLATE_NOOP("models", "weak wrist extension"),
+      QT_TRANSLATE_NOOP("models", "C5-C6 lesion (the examined grade decides)"),
+      QT_TRANSLATE_NOOP("models", "C5-C6 lesion (the examined skin decides)"),
+      QT_TRANSLATE_NOOP("models", "C7 lesion that weakens wrist flexion"),
+      QT_TRANSLATE_NOOP("models", "C7 root lesion (the examined triceps grade decides)"),
+      QT_TRANSLATE_NOOP("models",
+                        "C7 root lesion (the examined triceps grade decides); rotator cuff tear "
+                        "(image it: a modifier, no bar)"),
+      QT_TRANSLATE_NOOP("models",
+                        "C7-C8 lesion (the examined grade of the donor fascicle decides)"),
+      QT_TRANSLATE_NOOP("models", "age; delay; obesity"),
+      QT_TRANSLATE_NOOP("models", "better donor exists: accessory nerve"),
+      QT_TRANSLATE_NOOP("models", "better donor exists: accessory nerve (larger series)"),
+      QT_TRANSLATE_NOOP("models", "better donor exists: triceps branch"),
+      QT_TRANSLATE_NOOP("models", "better donor exists: ulnar or median fascicle"),
+      QT_TRANSLATE_NOOP("models",
+                        "better option: direct suture or graft, or an opposition tendon transfer"),
+      QT_TRANSLATE_NOOP("models",
+                        "child; obesity; better donor exists: ulnar fascicle; intercostal transfer "
+                        "to triceps (transfer_conflicts.csv)"),
+      QT_TRANSLATE_NOOP("models", "delay beyond muscle viability"),
+      QT_TRANSLATE_NOOP("models",
+                        "latissimus dorsi needed as a muscle transfer; better donor exists: ulnar "
+                        "or median fascicle"),
+      QT_TRANSLATE_NOOP("models", "no proximal axons expected (better option: end-to-end)"),
+      QT_TRANSLATE_NOOP("models", "phrenic palsy on that side"),
+      QT_TRANSLATE_NOOP("models",
+                        "phrenic palsy on that side; better donor exists: accessory nerve"),
+      QT_TRANSLATE_NOOP(
+          "models", "phrenic palsy on that side; better donor exists: ulnar or median fascicle"),
+      QT_TRANSLATE_NOOP("models",
+                        "phrenic palsy on that side; phrenic or intercostal transfer to the elbow "
+                        "flexors of the same limb (transfer_conflicts.csv)"),
+      QT_TRANSLATE_NOOP("models",
+                        "pronator teres palsy: not a bar (the reported group had it), but re-feed "
+                        "the distal pronator quadratus stump"),
+      QT_TRANSLATE_NOOP("models", "rib fracture"),
+      QT_TRANSLATE_NOOP(
+          "models",
+          "suspected second lesion at the suprascapular notch (use the posterior approach)"),
+      QT_TRANSLATE_NOOP("models",
+                        "triceps abnormal at presentation (result falls with donor weakness)"),
+      QT_TRANSLATE_NOOP("models", "weak biceps (supination would be lost)"),
+  };
+  return all;
+}
+
+}  // namespace endplate::ui
