@@ -73,6 +73,7 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   risk_bar_->hide();
   view_ = new LimbView(this);
   view_->setAccessibleName(tr("Picture of the limb"));
+  view_->set_namer([](const QString& name) { return told(plain(name)); });
   add_tools();
   column->addWidget(tools_);
   column->addWidget(hands_);
@@ -103,7 +104,9 @@ LimbStage::LimbStage(Desk desk, QWidget* parent) : QWidget(parent), desk_(desk) 
   connect(view_, &LimbView::picked, this, &LimbStage::note_pick);
   connect(view_, &LimbView::measured, this, &LimbStage::note_measure);
   connect(view_, &LimbView::lesion_dragged, this, [this](int, const QString& nerve, double arc_mm) {
-    card_->say(tr("%1, %2 mm from where it begins").arg(opening(nerve)).arg(std::lround(arc_mm)));
+    card_->say(tr("%1, %2 mm from where it begins")
+                   .arg(opening(told(plain(nerve))))
+                   .arg(std::lround(arc_mm)));
   });
   connect(view_, &LimbView::lesion_dropped, this, &LimbStage::move_injury);
   connect(view_, &LimbView::incision_drawn, this,

@@ -13,6 +13,8 @@
 #include <QStyleHints>
 #include <QUndoStack>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <array>
 
 #include "ui/app/lecture_room.hpp"
 #include "ui/app/limb_stage.hpp"
@@ -35,6 +37,7 @@
 #include "ui/panels/transfer_panel.hpp"
 #include "ui/words/model_words.hpp"
 #include "ui/words/table_names.hpp"
+#include "ui/words/term_book.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -50,6 +53,9 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
     : QMainWindow(parent), parts_(std::make_unique<Parts>(std::move(tables), today, folder)) {
   const CaseTables& known = desk().document.tables();
   keep_names(table_names(known.anatomy, known.terms));
+  // Before anything that tells.
+  apply_terms();
+  connect(&parts_->settings, &Settings::changed, this, &MainWindow::apply_terms);
   apply_palette();
   setAcceptDrops(true);
   auto* all = new QWidget(this);
@@ -72,10 +78,8 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   split_->addWidget(list_);
   split_->addWidget(stage_);
   split_->addWidget(stack_);
-  split_->setStretchFactor(0, 0);
-  split_->setStretchFactor(1, 1);
-  split_->setStretchFactor(2, 1);
   split_->setSizes({kListWidth, kMiddleWidth, kPanelWidth});
+  apply_hand();
   column->addWidget(split_, 1);
   setCentralWidget(all);
 
@@ -97,6 +101,7 @@ MainWindow::MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date 
   connect(&parts_->answers, &AnswerRunner::progress, this, &MainWindow::refresh_progress);
   connect(&parts_->settings, &Settings::changed, this, [this] {
     apply_palette();
+    apply_hand();
     Asked asked = parts_->answers.asked();
     asked.samples = parts_->settings.choices().samples;
     asked.seed = parts_->settings.choices().seed;
@@ -249,6 +254,33 @@ void MainWindow::refresh_progress() {
 void MainWindow::refresh_title() {
   setWindowTitle(tr("%1[*] - Endplate").arg(parts_->document.label()));
   setWindowModified(parts_->document.is_changed());
+}
+
+void MainWindow::apply_terms() {
+  const TermLanguage chosen = desk().settings.choices().terms;
+  // A translation says so; without one it stays as it is.
+  const bool program_in_latin =
+      QCoreApplication::translate("terms", "english terms") == "latin terms";
+  const bool latin =
+      chosen == TermLanguage::latin || (chosen == TermLanguage::program && program_in_latin);
+  tell_in_latin(latin ? latin_terms(desk().document.tables().package) : QHash<QString, QString>());
+}
+
+// The panel stands on the side of the hand that works on it, so that the arm does not cover the
+// limb.
+void MainWindow::apply_hand() {
+  const bool left = desk().settings.choices().hand == Hand::left;
+  const std::array<QWidget*, 3> order{left ? static_cast<QWidget*>(stack_) : list_, stage_,
+                                      left ? static_cast<QWidget*>(list_) : stack_};
+  if (split_->widget(0) != order[0]) {
+    QList<int> sizes = split_->sizes();
+    for (int at = 0; at < 3; ++at) split_->insertWidget(at, order[static_cast<std::size_t>(at)]);
+    std::ranges::reverse(sizes);
+    split_->setSizes(sizes);
+  }
+  split_->setStretchFactor(split_->indexOf(list_), 0);
+  split_->setStretchFactor(1, 1);
+  split_->setStretchFactor(split_->indexOf(stack_), 1);
 }
 
 void MainWindow::apply_palette() {

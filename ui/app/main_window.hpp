@@ -90,6 +90,8 @@ class MainWindow : public QMainWindow {
   void refresh_recent();
   void refresh_progress();
   void apply_palette();
+  void apply_terms();
+  void apply_hand();
   bool may_leave();
   void save_as();
   void choose_file();

@@ -85,7 +85,7 @@ Subject PickCard::show_pick(const Pick& pick) {
     case PickKind::skin:
       break;
   }
-  say(opening(pick.name));
+  say(opening(told(plain(pick.name))));
   return {{pick.name}, {}};
 }
 
@@ -125,7 +125,7 @@ Subject PickCard::tell_nerve(const QString& name, double arc_mm) {
   const anatomy::Anatomy& all = tables_.anatomy;
   const auto node = all.tree().find(plain(name));
   if (!node) {
-    say(opening(name));
+    say(opening(told(plain(name))));
     return {{name}, {}};
   }
   const anatomy::NerveFacts facts = anatomy::facts_of_nerve(all, *node);
@@ -143,7 +143,7 @@ Subject PickCard::tell_nerve(const QString& name, double arc_mm) {
   }
   QStringList roots;
   for (const std::string& root : all.tree().node(*node).roots) roots.push_back(text_of(root));
-  QString words = QString("<b>%1</b>").arg(opening(name).toHtmlEscaped());
+  QString words = QString("<b>%1</b>").arg(opening(told(plain(name))).toHtmlEscaped());
   if (!roots.isEmpty()) words += QString(" (%1)").arg(roots.join(", "));
   if (std::isfinite(arc_mm)) {
     words += tr(", %1 mm from where it begins").arg(std::lround(arc_mm));
@@ -158,7 +158,7 @@ Subject PickCard::tell_muscle(const anatomy::Muscle& muscle) {
   QString words = QString("<b>%1</b>").arg(opening(name_of(muscle)).toHtmlEscaped());
   words +=
       "<br>" + tr("Nerve: %1 (%2)")
-                   .arg(text_of(tables_.anatomy.tree().node(muscle.nerve).name), roots_of(muscle));
+                   .arg(told(tables_.anatomy.tree().node(muscle.nerve).name), roots_of(muscle));
   if (!muscle.action.empty()) words += "<br>" + tr("Action: %1").arg(told(muscle.action));
   say(words);
   return {{text_of(muscle.id)}, way_to(muscle.branch)};
@@ -169,7 +169,7 @@ Subject PickCard::tell_area(const anatomy::SkinArea& area) {
   for (const std::string& root : area.roots) roots.push_back(text_of(root));
   say(QString("<b>%1</b><br>").arg(opening(told(area.name)).toHtmlEscaped()) +
       tr("Nerve: %1 (%2)")
-          .arg(text_of(tables_.anatomy.tree().node(area.nerve).name), roots.join(", ")));
+          .arg(told(tables_.anatomy.tree().node(area.nerve).name), roots.join(", ")));
   Subject subject{{text_of(area.name)}, {}};
   for (const anatomy::NodeIndex branch : area.branches) subject.way << way_to(branch);
   return subject;

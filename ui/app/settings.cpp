@@ -20,6 +20,11 @@ Settings::Settings(QObject* parent) : QObject(parent) {
                        : lightness == "light" ? Lightness::light
                                               : Lightness::system;
   choices_.language = kept.value("language").toString();
+  const QString terms = kept.value("terms").toString();
+  choices_.terms = terms == "latin"     ? TermLanguage::latin
+                   : terms == "english" ? TermLanguage::english
+                                        : TermLanguage::program;
+  choices_.hand = kept.value("hand") == "left" ? Hand::left : Hand::right;
   choices_.samples =
       qBound(kLeastSamples, kept.value("samples", choices_.samples).toInt(), kMostSamples);
   choices_.seed = kept.value("seed", 1).toULongLong();
@@ -35,6 +40,10 @@ void Settings::set(const Choices& choices) {
                            : choices.lightness == Lightness::light ? "light"
                                                                    : "system");
   kept.setValue("language", choices.language);
+  kept.setValue("terms", choices.terms == TermLanguage::latin     ? "latin"
+                         : choices.terms == TermLanguage::english ? "english"
+                                                                  : "program");
+  kept.setValue("hand", choices.hand == Hand::left ? "left" : "right");
   kept.setValue("samples", choices.samples);
   kept.setValue("seed", static_cast<qulonglong>(choices.seed));
   kept.setValue("tour_seen", choices.tour_seen);

@@ -9,12 +9,16 @@
 namespace endplate::ui {
 
 enum class LengthUnit { mm, cm };
+enum class TermLanguage { program, english, latin };  // of the names of nerves
+enum class Hand { right, left };                      // that works on the panel
 enum class Lightness { system, light, dark };
 
 struct Choices {
   LengthUnit unit = LengthUnit::mm;
   Lightness lightness = Lightness::system;
   QString language;  // "en", "de"; empty: the system's
+  TermLanguage terms = TermLanguage::program;
+  Hand hand = Hand::right;
   int samples = 2000;
   std::uint64_t seed = 1;
   bool tour_seen = false;

@@ -17,6 +17,8 @@ SettingsDialog::SettingsDialog(const Choices& choices, QWidget* parent)
       unit_(new QComboBox(this)),
       lightness_(new QComboBox(this)),
       language_(new QComboBox(this)),
+      terms_(new QComboBox(this)),
+      hand_(new QComboBox(this)),
       samples_(new QSpinBox(this)),
       seed_(new QLineEdit(this)) {
   setWindowTitle(tr("Settings"));
@@ -30,6 +32,10 @@ SettingsDialog::SettingsDialog(const Choices& choices, QWidget* parent)
   language_->addItem("English", "en");
   language_->addItem("Deutsch", "de");
   language_->setCurrentIndex(qMax(0, language_->findData(choices.language)));
+  terms_->addItems({tr("as the program"), tr("English"), tr("Latin")});
+  terms_->setCurrentIndex(static_cast<int>(choices.terms));
+  hand_->addItems({tr("right: panel on the right"), tr("left: panel on the left")});
+  hand_->setCurrentIndex(static_cast<int>(choices.hand));
   samples_->setRange(100, 1'000'000);
   samples_->setSingleStep(500);
   samples_->setValue(choices.samples);
@@ -38,6 +44,8 @@ SettingsDialog::SettingsDialog(const Choices& choices, QWidget* parent)
   form->addRow(tr("Lengths in &tables"), unit_);
   form->addRow(tr("&Palette"), lightness_);
   form->addRow(tr("&Language (from the next start)"), language_);
+  form->addRow(tr("&Names of nerves"), terms_);
+  form->addRow(tr("Working &hand"), hand_);
   form->addRow(tr("&Sampled limbs and patients"), samples_);
   form->addRow(tr("S&eed of the random numbers"), seed_);
   all->addLayout(form);
@@ -58,6 +66,8 @@ Choices SettingsDialog::choices() const {
   now.unit = unit_->currentIndex() == 1 ? LengthUnit::cm : LengthUnit::mm;
   now.lightness = static_cast<Lightness>(lightness_->currentIndex());
   now.language = language_->currentData().toString();
+  now.terms = static_cast<TermLanguage>(terms_->currentIndex());
+  now.hand = static_cast<Hand>(hand_->currentIndex());
   now.samples = samples_->value();
   now.seed = seed_->text().toULongLong();
   return now;

@@ -22,6 +22,8 @@ class SettingsDialog : public QDialog {
   QComboBox* unit_;
   QComboBox* lightness_;
   QComboBox* language_;
+  QComboBox* terms_;
+  QComboBox* hand_;
   QSpinBox* samples_;
   QLineEdit* seed_;
 };

@@ -132,7 +132,7 @@ void DeficitPanel::show_answers() {
   const auto& tree = desk_.document.tables().anatomy.tree();
   QStringList lines;
   for (const TreeInjury& injury : held.answer->injuries.injuries) {
-    const QString name = text_of(tree.node(injury.lesion.at.nerve).name);
+    const QString name = told(tree.node(injury.lesion.at.nerve).name);
     const QString place = told(injury.lesion.words);
     QString line = place.contains(name) ? place : name + ", " + place;
     if (injury.extent == Extent::partial) line += tr("; partial");
@@ -164,7 +164,7 @@ void DeficitPanel::show_muscles() {
     rows.push_back({{state_cell(row.state),
                      {text_of(muscle.id) + "  " + told(muscle.name) + part},
                      found_cell(of_case.examined.muscles[row.muscle]),
-                     {text_of(anatomy.tree().node(muscle.nerve).name)},
+                     {told(anatomy.tree().node(muscle.nerve).name)},
                      {joined(row.roots_lost)},
                      {told(row.why)}},
                     {text_of(muscle.id)},
@@ -192,7 +192,7 @@ void DeficitPanel::show_areas() {
                       {},
                       told(area.autonomous_zone)},
                      found_cell(of_case.examined.areas[row.area]),
-                     {text_of(anatomy.tree().node(area.nerve).name)},
+                     {told(anatomy.tree().node(area.nerve).name)},
                      {told(row.why)}},
                     {text_of(area.name)},
                     {}});
@@ -267,13 +267,13 @@ void DeficitPanel::show_variants() {
     }
     QStringList behind;
     for (const auto& row : share.rows) behind << text_of(row.id);
-    rows.push_back({{{told(variant.name)},
-                     {limbs, share.pooled.value_or(-1.0)},
-                     {changes.join(", ")},
-                     {variant.how_to_test.empty() ? tr("examine and stimulate")
-                                                  : told(variant.how_to_test)}},
-                    about,
-                    behind});
+    rows.push_back(
+        {{{told(variant.name)},
+          {limbs, share.pooled.value_or(-1.0)},
+          {changes.join(", ")},
+          {variant.how_to_test.empty() ? tr("examine and stimulate") : told(variant.how_to_test)}},
+         about,
+         behind});
   }
   variants_->set({{tr("Variant"), false, true},
                   {tr("Of limbs")},

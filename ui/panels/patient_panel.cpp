@@ -80,7 +80,7 @@ void PatientPanel::add_person() {
   form->addRow(tr("Stature, mm"), statures);
   auto* label = new TextField(document, {"/label", tr("label")},
                               tr("a label without identity, for calendar and file"), this);
-  label->setMinimumWidth(330);
+  label->setMinimumWidth(480);
   form->addRow(tr("Label"), label);
   body()->addLayout(form);
 }

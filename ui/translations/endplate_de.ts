@@ -3011,6 +3011,34 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
 <context>
     <name>endplate::ui::SettingsDialog</name>
     <message>
+        <source>as the program</source>
+        <translation>wie das Programm</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>Englisch</translation>
+    </message>
+    <message>
+        <source>Latin</source>
+        <translation>Latein</translation>
+    </message>
+    <message>
+        <source>right: panel on the right</source>
+        <translation>rechts: Tafel rechts</translation>
+    </message>
+    <message>
+        <source>left: panel on the left</source>
+        <translation>links: Tafel links</translation>
+    </message>
+    <message>
+        <source>&amp;Names of nerves</source>
+        <translation>&amp;Namen der Nerven</translation>
+    </message>
+    <message>
+        <source>Working &amp;hand</source>
+        <translation>Arbeits&amp;hand</translation>
+    </message>
+    <message>
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
@@ -4661,6 +4689,33 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     <message>
         <source>As one looks along the cut: so far it may move before a nerve is near in more than one limb of twenty</source>
         <translation>In Richtung des Schnitts gesehen: so weit darf er rücken, bevor bei mehr als einer von zwanzig Extremitäten ein Nerv nah ist</translation>
+    </message>
+</context>
+<context>
+    <name>terms</name>
+    <message>
+        <source>english terms</source>
+        <translation>latin terms</translation>
+    </message>
+    <message>
+        <source>nervus</source>
+        <translation>N.</translation>
+    </message>
+    <message>
+        <source>nervi</source>
+        <translation>n.</translation>
+    </message>
+    <message>
+        <source>ramus</source>
+        <translation>R.</translation>
+    </message>
+    <message>
+        <source>fasciculus</source>
+        <translation>Fasciculus</translation>
+    </message>
+    <message>
+        <source>truncus</source>
+        <translation>Truncus</translation>
     </message>
 </context>
 <context>

@@ -57,6 +57,7 @@ Palette dark() {
   p.scale = {rgb(0x2b1030), rgb(0x7a2548), rgb(0xc95a3a), rgb(0xf0b050), rgb(0xfff6cf)};
   p.skin_opacity = 0.16;
   p.skin_rim = 0.75;
+  p.dimmed = 0.5;  // the same share takes more of a light colour on black
   return p;
 }
 

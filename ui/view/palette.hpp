@@ -31,6 +31,7 @@ struct Palette {
   std::array<QColor, 5> scale;   // of values on the skin, low to high, ever darker or ever lighter
   double skin_opacity = 0.2;     // seen straight on
   double skin_rim = 0.7;         // and at its edge
+  double dimmed = 0.72;          // towards the background, of what is not asked for
 };
 
 const Palette& palette_of(PaletteKind kind);

@@ -6,8 +6,6 @@
 namespace endplate::ui {
 namespace {
 
-constexpr double kDimmed = 0.72;  // towards the background
-
 class Painter {
  public:
   Painter(const limb::SceneShape& shape, const SceneStyle& style)
@@ -47,7 +45,7 @@ class Painter {
  private:
   QColor dim(const QColor& colour, bool asked) const {
     if (asked || style_.highlighted.empty()) return colour;
-    return mixed(colour, palette_.background, kDimmed);
+    return mixed(colour, palette_.background, palette_.dimmed);
   }
   QColor nerve(std::size_t item) const {
     const limb::SceneNerve& nerve = shape_.nerves[item];

@@ -8,6 +8,7 @@
 #include "ui/app/words.hpp"
 #include "ui/words/model_sentences.hpp"
 #include "ui/words/sentence_book.hpp"
+#include "ui/words/term_book.hpp"
 
 namespace endplate::ui {
 namespace {
@@ -37,6 +38,9 @@ class ModelWords {
     if (book_) book_->set_names(names_);
   }
 
+  void take_terms(const QHash<QString, QString>& terms) { terms_ = TermBook(terms, names_); }
+  QString in_terms(const QString& text) const { return terms_.in(text); }
+
   ToldWatch watch;
 
  private:
@@ -59,6 +63,7 @@ class ModelWords {
 
   QString sign_;
   QSet<QString> names_;
+  TermBook terms_;
   std::optional<SentenceBook> book_;
   QHash<QString, std::optional<QString>> remembered_;
 };
@@ -75,11 +80,15 @@ QString told(std::string_view english) {
   if (text.isEmpty()) return text;
   const std::optional<QString> found = model_words().tell(text);
   if (model_words().watch) model_words().watch(text, found);
-  return found.value_or(text);
+  return model_words().in_terms(found.value_or(text));
 }
 
 void keep_names(QSet<QString> names) {
   model_words().keep(std::move(names));
+}
+
+void tell_in_latin(const QHash<QString, QString>& terms) {
+  model_words().take_terms(terms);
 }
 
 void watch_told(ToldWatch watch) {

@@ -1,5 +1,6 @@
 #pragma once
 // What the models and the tables say, in the language of the program.
+#include <QHash>
 #include <QSet>
 #include <QString>
 #include <functional>
@@ -13,6 +14,9 @@ QString told(std::string_view english);
 
 // Names that stay as they are, in every language.
 void keep_names(QSet<QString> names);
+
+// Terms within what is told, in Latin; none: all in English. After keep_names().
+void tell_in_latin(const QHash<QString, QString>& terms);
 
 // Hears every sentence that is told, with its text in the other language where there is one, for
 // a look at what is missing; nullptr ends it.
