@@ -18,6 +18,7 @@
 #include "ui/answers/answer_runner.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_file.hpp"
+#include "ui/panels/case_words.hpp"
 #include "ui/panels/panel.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/words/model_sentences.hpp"
@@ -43,6 +44,18 @@ class German {
  private:
   QTranslator german_;
 };
+
+TEST_CASE("every joint has its German words", "[german]") {
+  const auto& limits = tables()->pose;
+  REQUIRE(limits.size() > 20);
+  std::map<std::string, QString> english;
+  for (const auto& [key, limit] : limits) english[key] = joint_words(key);
+  const German german;
+  for (const auto& [key, words] : english) {
+    INFO(key);
+    CHECK(joint_words(key) != words);
+  }
+}
 
 // Every sentence that was told; nothing beside it where it stayed English.
 using Sentences = std::map<QString, std::optional<QString>>;

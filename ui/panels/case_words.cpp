@@ -182,7 +182,8 @@ QString joint_words(std::string_view key) {
   if (words.endsWith("_deg")) words.chop(4);
   words.replace('_', ' ');
   words.replace("mcp", "MCP").replace("pip", "PIP").replace("dip", "DIP").replace(" ip ", " IP ");
-  return opening(words);
+  // By the key, whose words the table of limits decides.
+  return QCoreApplication::translate("joints", plain(opening(words)).c_str());
 }
 
 }  // namespace endplate::ui

@@ -40,7 +40,7 @@ QStringList lesion_words(const recovery::RecoveryAnswer& answer) {
   for (const recovery::RecoveryLesion& lesion : answer.lesions) {
     // A trunk or a root is its own place.
     const QString name =
-        lesion.place.contains(lesion.nerve) ? QString() : text_of(lesion.nerve) + ", ";
+        lesion.place.contains(lesion.nerve) ? QString() : told(lesion.nerve) + ", ";
     lines << name + told(lesion.place) + "; " + told(lesion.mechanism) + "; " +
                  fate_words(answer, lesion);
     block = block || lesion.grade_chance[0] >= 0.05;

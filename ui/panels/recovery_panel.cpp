@@ -318,7 +318,7 @@ void RecoveryPanel::show_sheet() {
                  .arg(day_words(injury, study.window.early_days),
                       day_words(injury, study.window.late_days)),
              study.window.early_days},
-            {study.muscle.empty() ? tr("muscles below the lesion") : text_of(study.muscle)},
+            {study.muscle.empty() ? tr("muscles below the lesion") : told(study.muscle)},
             {told(reading.finding)},
             {told(reading.means)},
             {text_of(reading.source)}},

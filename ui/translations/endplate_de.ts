@@ -4692,6 +4692,101 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
     </message>
 </context>
 <context>
+    <name>joints</name>
+    <message>
+        <source>Shoulder abduction</source>
+        <translation>Schulter: Abduktion</translation>
+    </message>
+    <message>
+        <source>Shoulder flexion</source>
+        <translation>Schulter: Flexion</translation>
+    </message>
+    <message>
+        <source>Shoulder external rotation</source>
+        <translation>Schulter: Außenrotation</translation>
+    </message>
+    <message>
+        <source>Elbow flexion</source>
+        <translation>Ellenbogen: Flexion</translation>
+    </message>
+    <message>
+        <source>Forearm pronation</source>
+        <translation>Unterarm: Pronation</translation>
+    </message>
+    <message>
+        <source>Wrist extension</source>
+        <translation>Handgelenk: Extension</translation>
+    </message>
+    <message>
+        <source>Wrist ulnar deviation</source>
+        <translation>Handgelenk: Ulnardeviation</translation>
+    </message>
+    <message>
+        <source>Fingers flexion</source>
+        <translation>Finger: Flexion</translation>
+    </message>
+    <message>
+        <source>Thumb palmar abduction</source>
+        <translation>Daumen: palmare Abduktion</translation>
+    </message>
+    <message>
+        <source>Thumb MCP flexion</source>
+        <translation>Daumen: Flexion im MCP</translation>
+    </message>
+    <message>
+        <source>Thumb IP flexion</source>
+        <translation>Daumen: Flexion im IP</translation>
+    </message>
+    <message>
+        <source>Index MCP flexion</source>
+        <translation>Zeigefinger: Flexion im MCP</translation>
+    </message>
+    <message>
+        <source>Index PIP flexion</source>
+        <translation>Zeigefinger: Flexion im PIP</translation>
+    </message>
+    <message>
+        <source>Index DIP flexion</source>
+        <translation>Zeigefinger: Flexion im DIP</translation>
+    </message>
+    <message>
+        <source>Middle MCP flexion</source>
+        <translation>Mittelfinger: Flexion im MCP</translation>
+    </message>
+    <message>
+        <source>Middle PIP flexion</source>
+        <translation>Mittelfinger: Flexion im PIP</translation>
+    </message>
+    <message>
+        <source>Middle DIP flexion</source>
+        <translation>Mittelfinger: Flexion im DIP</translation>
+    </message>
+    <message>
+        <source>Ring MCP flexion</source>
+        <translation>Ringfinger: Flexion im MCP</translation>
+    </message>
+    <message>
+        <source>Ring PIP flexion</source>
+        <translation>Ringfinger: Flexion im PIP</translation>
+    </message>
+    <message>
+        <source>Ring DIP flexion</source>
+        <translation>Ringfinger: Flexion im DIP</translation>
+    </message>
+    <message>
+        <source>Little MCP flexion</source>
+        <translation>Kleinfinger: Flexion im MCP</translation>
+    </message>
+    <message>
+        <source>Little PIP flexion</source>
+        <translation>Kleinfinger: Flexion im PIP</translation>
+    </message>
+    <message>
+        <source>Little DIP flexion</source>
+        <translation>Kleinfinger: Flexion im DIP</translation>
+    </message>
+</context>
+<context>
     <name>terms</name>
     <message>
         <source>english terms</source>
