@@ -11,11 +11,11 @@
 #include <nlohmann/json.hpp>
 
 #include "tests/ui/desk_support.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_file.hpp"
 #include "ui/document/findings.hpp"
 #include "ui/document/recovery_store.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -12,13 +12,13 @@
 #include "models/limb/pose.hpp"
 #include "ui/app/limb_stage.hpp"
 #include "ui/app/png_file.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/lecture/lecture_editor.hpp"
 #include "ui/lecture/presenter.hpp"
 #include "ui/lecture/step_facts.hpp"
 #include "ui/view/limb_view.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

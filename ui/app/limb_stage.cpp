@@ -23,12 +23,12 @@
 #include "ui/app/risk_bar.hpp"
 #include "ui/app/risk_layer.hpp"
 #include "ui/app/settings.hpp"
-#include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/view/limb_view.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -20,7 +20,6 @@
 #include "ui/app/limb_stage.hpp"
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/scan_dialog.hpp"
-#include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/panels/airy_delegate.hpp"
 #include "ui/panels/decision_panel.hpp"
@@ -38,6 +37,7 @@
 #include "ui/words/model_words.hpp"
 #include "ui/words/table_names.hpp"
 #include "ui/words/term_book.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -22,9 +22,9 @@
 #include "ui/app/main_window_parts.hpp"
 #include "ui/app/scan_dialog.hpp"
 #include "ui/app/settings_dialog.hpp"
-#include "ui/app/words.hpp"
 #include "ui/panels/panel.hpp"
 #include "ui/panels/row_table.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

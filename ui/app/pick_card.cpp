@@ -7,10 +7,10 @@
 #include <cmath>
 
 #include "models/anatomy/supply_facts.hpp"
-#include "ui/app/muscle_words.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/muscle_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 PickCard::PickCard(const CaseTables& tables, QWidget* parent) : QFrame(parent), tables_(tables) {

@@ -7,7 +7,7 @@
 #include <QSlider>
 
 #include "models/incision/nearby.hpp"
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -11,9 +11,9 @@
 #include "models/limb/limb_size.hpp"
 #include "models/limb/sampled_line.hpp"
 #include "models/limb/segment_frames.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

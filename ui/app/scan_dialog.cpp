@@ -17,10 +17,10 @@
 #include <nlohmann/json.hpp>
 
 #include "ui/app/settings.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/panel.hpp"
 #include "ui/panels/row_table.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

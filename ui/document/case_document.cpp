@@ -6,8 +6,8 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "ui/app/words.hpp"
 #include "ui/document/case_tables.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

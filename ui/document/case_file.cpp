@@ -8,7 +8,7 @@
 #include <QSaveFile>
 
 #include "models/casefile/json_text.hpp"
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

@@ -8,8 +8,8 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

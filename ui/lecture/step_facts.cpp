@@ -4,9 +4,9 @@
 #include <QMap>
 
 #include "models/anatomy/supply_facts.hpp"
-#include "ui/app/muscle_words.hpp"
-#include "ui/app/words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/muscle_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -10,11 +10,11 @@
 #include <nlohmann/json.hpp>
 
 #include "models/casefile/words.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/document/findings.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "models/casefile/words.hpp"
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

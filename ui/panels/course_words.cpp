@@ -3,9 +3,9 @@
 #include <QCoreApplication>
 
 #include "models/followup/follow_up.hpp"
-#include "ui/app/words.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -14,7 +14,6 @@
 #include "models/schedule/schedule.hpp"
 #include "src/output/calendar.hpp"
 #include "ui/answers/answer_runner.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_file.hpp"
 #include "ui/panels/course_words.hpp"
@@ -22,6 +21,7 @@
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -6,13 +6,13 @@
 
 #include "models/examination/case_deficit.hpp"
 #include "ui/answers/answer_runner.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/source_table.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -12,12 +12,12 @@
 #include "models/evidence/evidence_answer.hpp"
 #include "models/evidence/proportion.hpp"
 #include "ui/answers/answer_runner.hpp"
-#include "ui/app/words.hpp"
 #include "ui/charts/forest_chart.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

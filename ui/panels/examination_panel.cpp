@@ -12,7 +12,6 @@
 #include "models/casefile/words.hpp"
 #include "models/examination/case_deficit.hpp"
 #include "ui/answers/answer_runner.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/area_fields.hpp"
@@ -22,6 +21,7 @@
 #include "ui/panels/place_editor.hpp"
 #include "ui/panels/test_editors.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

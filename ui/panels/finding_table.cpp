@@ -6,9 +6,9 @@
 #include <QStyledItemDelegate>
 #include <array>
 
-#include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/panels/airy_delegate.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

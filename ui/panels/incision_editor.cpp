@@ -4,13 +4,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/fields.hpp"
 #include "ui/panels/item_list.hpp"
 #include "ui/panels/panel.hpp"
 #include "ui/panels/skin_mark_fields.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

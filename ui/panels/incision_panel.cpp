@@ -15,7 +15,6 @@
 #include "models/incision/incision.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
-#include "ui/app/words.hpp"
 #include "ui/charts/curve_chart.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
@@ -27,6 +26,7 @@
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

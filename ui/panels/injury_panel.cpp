@@ -13,13 +13,13 @@
 #include "models/casefile/words.hpp"
 #include "models/examination/case_check.hpp"
 #include "ui/answers/answer_runner.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
 #include "ui/panels/fields.hpp"
 #include "ui/panels/place_editor.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

@@ -4,9 +4,9 @@
 #include <algorithm>
 
 #include "models/recovery/recover.hpp"
-#include "ui/app/words.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -10,10 +10,10 @@
 #include <array>
 #include <nlohmann/json.hpp>
 
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

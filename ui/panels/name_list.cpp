@@ -8,9 +8,9 @@
 #include <QVBoxLayout>
 #include <nlohmann/json.hpp>
 
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/fields.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

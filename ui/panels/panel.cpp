@@ -14,12 +14,12 @@
 #include "models/core/caution.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
-#include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/panels/place_words.hpp"
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/time_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

@@ -8,7 +8,6 @@
 #include "models/limb/limb_answer.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/case_words.hpp"
@@ -18,6 +17,7 @@
 #include "ui/panels/row_table.hpp"
 #include "ui/panels/ultrasound_editor.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

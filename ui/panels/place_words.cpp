@@ -5,8 +5,8 @@
 #include <array>
 #include <string>
 
-#include "ui/app/words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

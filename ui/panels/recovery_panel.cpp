@@ -9,7 +9,6 @@
 #include "models/schedule/schedule.hpp"
 #include "ui/answers/answer_runner.hpp"
 #include "ui/app/settings.hpp"
-#include "ui/app/words.hpp"
 #include "ui/charts/curve_chart.hpp"
 #include "ui/charts/timeline_chart.hpp"
 #include "ui/document/case_document.hpp"
@@ -19,6 +18,7 @@
 #include "ui/panels/source_table.hpp"
 #include "ui/panels/time_words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

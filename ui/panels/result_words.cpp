@@ -3,8 +3,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
-#include "ui/app/words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

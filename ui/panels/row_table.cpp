@@ -10,11 +10,11 @@
 #include <QSortFilterProxyModel>
 #include <algorithm>
 
-#include "ui/app/words.hpp"
 #include "ui/charts/colours.hpp"
 #include "ui/document/case_file.hpp"
 #include "ui/panels/airy_delegate.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "models/evidence/data_package.hpp"
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -6,7 +6,7 @@
 #include "models/casefile/words.hpp"
 #include "models/recovery/decision.hpp"
 #include "src/output/dates.hpp"
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -4,12 +4,12 @@
 #include <QVBoxLayout>
 
 #include "models/limb/found_points.hpp"
-#include "ui/app/words.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_tables.hpp"
 #include "ui/panels/fields.hpp"
 #include "ui/panels/item_list.hpp"
 #include "ui/panels/landmark_fields.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

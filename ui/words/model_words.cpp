@@ -5,10 +5,10 @@
 #include <utility>
 #include <vector>
 
-#include "ui/app/words.hpp"
 #include "ui/words/model_sentences.hpp"
 #include "ui/words/sentence_book.hpp"
 #include "ui/words/term_book.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -1,6 +1,6 @@
 #include "ui/words/table_names.hpp"
 
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 

@@ -6,7 +6,7 @@
 #include <array>
 #include <utility>
 
-#include "ui/app/words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 namespace {

@@ -3,8 +3,8 @@
 #include <QStringList>
 
 #include "models/anatomy/muscle.hpp"
-#include "ui/app/words.hpp"
 #include "ui/words/model_words.hpp"
+#include "ui/words/words.hpp"
 
 namespace endplate::ui {
 
