@@ -23,6 +23,7 @@ class AnswerRunner : public QObject {
  public:
   AnswerRunner(CaseDocument& document, QObject* parent = nullptr);
   ~AnswerRunner() override;
+  Q_DISABLE_COPY_MOVE(AnswerRunner)
 
   // The questions that something on screen shows, the most urgent first. Others are not asked.
   void want(const std::vector<Question>& questions);

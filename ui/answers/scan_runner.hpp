@@ -22,6 +22,7 @@ class ScanRunner : public QObject {
  public:
   explicit ScanRunner(CaseDocument& document, QObject* parent = nullptr);
   ~ScanRunner() override;
+  Q_DISABLE_COPY_MOVE(ScanRunner)
 
   // How big a surface is, before its unit is confirmed.
   void look(const QString& surface);

@@ -40,6 +40,7 @@ class MainWindow : public QMainWindow {
   MainWindow(std::shared_ptr<const CaseTables> tables, casefile::Date today, const QString& folder,
              QWidget* parent = nullptr);
   ~MainWindow() override;
+  Q_DISABLE_COPY_MOVE(MainWindow)
 
   /// The case, its answers and the settings.
   Desk desk();

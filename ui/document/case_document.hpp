@@ -39,6 +39,7 @@ class CaseDocument : public QObject {
   CaseDocument(std::shared_ptr<const CaseTables> tables, casefile::Date today,
                QObject* parent = nullptr);
   ~CaseDocument() override;
+  Q_DISABLE_COPY_MOVE(CaseDocument)
 
   // Another case takes the place of this one; the steps to undo are gone.
   void start_new();

@@ -29,6 +29,7 @@ class CaseLock {
  public:
   CaseLock(const QString& folder, const QString& case_path);
   ~CaseLock();
+  Q_DISABLE_COPY_MOVE(CaseLock)
   // False when another desk has it open.
   bool held() const { return held_; }
 

@@ -45,6 +45,7 @@ class RecoveryStore : public QObject {
                 Write write = write_bytes);
   // Removes the copy: a desk that ends in order has saved, or was told not to.
   ~RecoveryStore() override;
+  Q_DISABLE_COPY_MOVE(RecoveryStore)
 
   // What was found of desks that ended; the newest first. Taken by this desk, so that no other one
   // offers it at the same time.

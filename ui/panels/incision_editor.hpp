@@ -31,16 +31,16 @@ class IncisionEditor : public QWidget {
   void show_mark();
 
   Desk desk_;
-  ItemList* list_;
-  QPushButton* judge_;
-  QWidget* form_;
-  TextField* label_;
-  ChoiceField* kind_;
-  NumberField* depth_;
-  ItemList* marks_;
-  SkinMarkFields* mark_;
-  QLabel* aim_head_;
-  SkinMarkFields* aim_;
+  ItemList* list_ = nullptr;
+  QPushButton* judge_ = nullptr;
+  QWidget* form_ = nullptr;
+  TextField* label_ = nullptr;
+  ChoiceField* kind_ = nullptr;
+  NumberField* depth_ = nullptr;
+  ItemList* marks_ = nullptr;
+  SkinMarkFields* mark_ = nullptr;
+  QLabel* aim_head_ = nullptr;
+  SkinMarkFields* aim_ = nullptr;
 };
 
 }  // namespace endplate::ui
