@@ -1,14 +1,17 @@
 #include "tests/ui/edit_for_ever.hpp"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QTimer>
 #include <QUndoStack>
 #include <chrono>
 #include <cstdio>
+#include <functional>
 #include <nlohmann/json.hpp>
 #include <random>
+#include <utility>
 
 #include "tests/ui/desk_support.hpp"
+#include "ui/app/main_window.hpp"
 #include "ui/document/case_document.hpp"
 #include "ui/document/case_file.hpp"
 #include "ui/document/recovery_store.hpp"
@@ -27,6 +30,38 @@ void say(const char* format, Numbers... numbers) {
   std::printf(format, numbers...);
   std::fflush(stdout);
 }
+
+// Edits and saves by a timer of its own.
+class Editor {
+ public:
+  Editor(CaseDocument& document, unsigned seed, std::function<bool(const QString&)> save)
+      : document_(document), chance_(seed), save_(std::move(save)) {
+    document_.steps().setUndoLimit(20);
+    next_save_ = pause_(chance_);
+    QObject::connect(&timer_, &QTimer::timeout, &document_, [this] { edit(); });
+    timer_.start(kEvery_ms);
+  }
+
+ private:
+  void edit() {
+    say("edit %d %lld\n", ++edit_, monotonic_ms());
+    document_.set("/limb/age_years", 1 + edit_ % 100, "age");
+    document_.set("/label", label_of_edit(edit_).toStdString(), "label");
+    if (edit_ < next_save_) return;
+    next_save_ = edit_ + pause_(chance_);
+    say("save %d\n", edit_);
+    if (!save_("case.json")) std::abort();
+    say("saved %d\n", edit_);
+  }
+
+  CaseDocument& document_;
+  std::mt19937 chance_;
+  std::uniform_int_distribution<int> pause_{kFewest, kMost};
+  std::function<bool(const QString&)> save_;
+  QTimer timer_;
+  int edit_ = 0;
+  int next_save_ = 0;
+};
 
 }  // namespace
 
@@ -47,30 +82,26 @@ int edit_of_label(const QString& label) {
 }
 
 int edit_for_ever(int argc, char** argv, const QString& folder, unsigned seed) {
-  // A whole desk takes seconds to start; what is killed here are its document and its files.
+  // What is killed here are the document and its files alone.
   const QCoreApplication application(argc, argv);
   CaseDocument document(tables(), kToday);
-  document.steps().setUndoLimit(20);
-  RecoveryStore store(document, folder + "/recovery");
-  std::mt19937 chance(seed);
-  std::uniform_int_distribution<int> pause(kFewest, kMost);
-  int edit = 0;
-  int next_save = pause(chance);
-  QTimer timer;
-  QObject::connect(&timer, &QTimer::timeout, &document, [&] {
-    say("edit %d %lld\n", ++edit, monotonic_ms());
-    document.set("/limb/age_years", 1 + edit % 100, "age");
-    document.set("/label", label_of_edit(edit).toStdString(), "label");
-    if (edit < next_save) return;
-    next_save = edit + pause(chance);
-    const QString path = folder + "/case.json";
-    say("save %d\n", edit);
-    if (!write_bytes(path, document.text())) std::abort();
-    say("saved %d\n", edit);
+  const RecoveryStore store(document, folder + "/recovery");
+  const Editor editor(document, seed, [&](const QString& name) {
+    const QString path = folder + '/' + name;
+    if (!write_bytes(path, document.text())) return false;
     document.saved_as(path);
+    return true;
   });
-  timer.start(kEvery_ms);
   return QCoreApplication::exec();
+}
+
+int edit_a_desk_for_ever(int argc, char** argv, const QString& folder, unsigned seed) {
+  const QApplication application(argc, argv);
+  MainWindow window(tables(), kToday, folder);
+  window.show();
+  const Editor editor(window.desk().document, seed,
+                      [&](const QString& name) { return window.save_to(folder + '/' + name); });
+  return QApplication::exec();
 }
 
 }  // namespace endplate::ui

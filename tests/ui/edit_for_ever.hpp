@@ -10,6 +10,8 @@ namespace endplate::ui {
 //   save NUMBER       the case as edit NUMBER left it
 // and "saved NUMBER" when that is over.
 int edit_for_ever(int argc, char** argv, const QString& folder, unsigned seed);
+// The same in a whole desk with its window, which takes a second or two to start.
+int edit_a_desk_for_ever(int argc, char** argv, const QString& folder, unsigned seed);
 
 // The label that edit `number` gives; long, so that a save takes its time.
 QString label_of_edit(int number);

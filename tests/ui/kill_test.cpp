@@ -43,10 +43,12 @@ struct Said {
 // One process, to be killed at its moment.
 class Victim {
  public:
-  // `in_save`: in a save, the first that begins after the moment.
-  Victim(unsigned seed, int moment_ms, bool in_save) : moment_ms_(moment_ms), in_save_(in_save) {
+  // `in_save`: in a save, the first that begins after the moment; `whole`: with its window.
+  Victim(unsigned seed, int moment_ms, bool in_save, bool whole)
+      : moment_ms_(moment_ms), in_save_(in_save) {
     desk_.start(QCoreApplication::applicationFilePath(),
-                {"--edit-for-ever", folder_.path(), QString::number(seed)});
+                {whole ? "--edit-a-desk-for-ever" : "--edit-for-ever", folder_.path(),
+                 QString::number(seed)});
   }
 
   bool is_killed() const { return killed_ms_ != 0; }
@@ -157,7 +159,7 @@ void judge(const Victim& victim, Toll& toll) {
   toll.oldest_lost_ms = std::max(toll.oldest_lost_ms, lost_ms);
 }
 
-// Half of the kills at any moment, half in a save.
+// Half of the kills at any moment, half in a save; one desk of five with its window.
 Toll kill(int how_many, unsigned seed) {
   std::mt19937 chance(seed);
   std::uniform_int_distribution<int> moment_ms(300, 7000);
@@ -167,8 +169,8 @@ Toll kill(int how_many, unsigned seed) {
   while (begun < how_many || !running.empty()) {
     while (begun < how_many && running.size() < kAtATime) {
       const int moment = moment_ms(chance);
-      running.push_back(
-          std::make_unique<Victim>(seed + static_cast<unsigned>(begun), moment, begun % 2 == 1));
+      running.push_back(std::make_unique<Victim>(seed + static_cast<unsigned>(begun), moment,
+                                                 begun % 2 == 1, begun % 5 == 0));
       ++begun;
     }
     wait_until([] { return false; }, 1);

@@ -14,6 +14,10 @@ int main(int argc, char** argv) {
     return endplate::ui::edit_for_ever(argc, argv, argv[2],
                                        static_cast<unsigned>(std::stoul(argv[3])));
   }
+  if (argc == 4 && std::strcmp(argv[1], "--edit-a-desk-for-ever") == 0) {
+    return endplate::ui::edit_a_desk_for_ever(argc, argv, argv[2],
+                                              static_cast<unsigned>(std::stoul(argv[3])));
+  }
   endplate::ui::WatchedApplication application(argc, argv);
   endplate::ui::prepare(application);
   return Catch::Session().run(argc, argv);
