@@ -10,6 +10,7 @@
 
 #include "geometry/point_spread.hpp"
 #include "geometry/similarity.hpp"
+#include "models/core/summary.hpp"
 
 namespace endplate::scan {
 namespace {
@@ -54,14 +55,6 @@ double root_mean_square(const std::vector<double>& values) {
   double squares = 0.0;
   for (const double value : values) squares += value * value;
   return std::sqrt(squares / static_cast<double>(values.size()));
-}
-
-// The least of `values` that 95 in 100 of them do not exceed.
-double percentile_95(std::vector<double> values) {
-  if (values.empty()) return 0.0;
-  const auto rank = static_cast<std::ptrdiff_t>((values.size() * 95 + 99) / 100) - 1;
-  std::ranges::nth_element(values, values.begin() + rank);
-  return values[static_cast<std::size_t>(rank)];
 }
 
 double smoothing_mm(double sd_mm) {
@@ -269,7 +262,7 @@ Expected<ScanFit> ScanFitter::fit(const std::vector<Pick>& picks, Method method)
       result.matched_share =
           static_cast<double>(distances_mm.size()) / static_cast<double>(spread_.size());
       result.surface_rms_mm = root_mean_square(distances_mm);
-      result.surface_p95_mm = percentile_95(std::move(distances_mm));
+      if (!distances_mm.empty()) result.surface_p95_mm = summarise_sample(distances_mm).p95;
       warp = fit_spline(from, to, smoothing);
       if (!warp) return std::unexpected(warp.error());
     }

@@ -98,11 +98,9 @@ std::string clear_text(const IncisionAnswer& answer) {
                                        answer.farther_than_mm, fmt::join(stretches, "; ")));
 }
 
-// The side of the limb to which a line is moved most.
-std::string_view side_of(const Eigen::Vector3d& way, Side limb) {
-  const double lateral = limb == Side::left ? -way.z() : way.z();
-  if (std::abs(way.x()) > std::abs(lateral)) return way.x() > 0.0 ? "forward" : "backward";
-  return lateral > 0.0 ? "laterally" : "medially";
+// Of the line, as one looks along it from outside: this holds in every pose of the limb.
+std::string_view side_of(double offset_mm) {
+  return offset_mm > 0.0 ? "to its right, seen along it" : "to its left, seen along it";
 }
 
 std::string corridor_text(const IncisionAnswer& answer) {
@@ -121,8 +119,7 @@ std::string corridor_text(const IncisionAnswer& answer) {
                   fmt::format("{}; {} % on a line that leaves it by up to {:.0f} mm {}, {:.0f} mm "
                               "along (points with --json)",
                               what, per_cent(corridor.chance), std::abs(most->offset_mm),
-                              side_of(most->offset_mm * most->right, answer.side),
-                              corridor.line.stations[at].along_mm));
+                              side_of(most->offset_mm), corridor.line.stations[at].along_mm));
 }
 
 // Each in quotes, with the side and the pose that it was found in.

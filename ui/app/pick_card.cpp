@@ -99,7 +99,7 @@ Subject PickCard::show_names(const QStringList& names) {
   QStringList shown;
   for (const QString& name : names) {
     const anatomy::Muscle* muscle = muscle_of(name);
-    shown.push_back(muscle == nullptr ? name : name_of(*muscle));
+    shown.push_back(muscle == nullptr ? told(plain(name)) : name_of(*muscle));
     if (muscle != nullptr) all.way << way_to(muscle->branch);
   }
   say("<b>" + tr("Chosen:") + "</b> " + listed(shown));

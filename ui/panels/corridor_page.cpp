@@ -28,13 +28,9 @@ constexpr int kFarthest_mm = 20;
 constexpr int kNear_mm = 5;
 constexpr double kShown_mm = 10.0;  // rows stand so far apart
 
-// Where a step across the cut leads on this limb.
-QString toward_words(const Eigen::Vector3d& step, Side side) {
-  const double lateral = side == Side::left ? -step.z() : step.z();
-  if (std::abs(step.x()) > std::abs(lateral)) {
-    return step.x() > 0.0 ? CorridorPage::tr("anteriorly") : CorridorPage::tr("posteriorly");
-  }
-  return lateral > 0.0 ? CorridorPage::tr("laterally") : CorridorPage::tr("medially");
+// Of the cut, as one looks along it from outside: this holds in every pose of the limb.
+QString side_words(double offset_mm) {
+  return offset_mm > 0.0 ? CorridorPage::tr("to its right") : CorridorPage::tr("to its left");
 }
 
 }  // namespace
@@ -101,7 +97,7 @@ QString CorridorPage::words(const incision::IncisionAnswer& answer) const {
   return words + tr("On the line of least risk: %1. It leaves the cut by up to %2 %3 %4, %5 %3 "
                     "along, and ends where the cut ends.")
                      .arg(chance_words(corridor.chance), settings.length(std::abs(most->offset_mm)),
-                          settings.unit(), toward_words(most->offset_mm * most->right, answer.side),
+                          settings.unit(), side_words(most->offset_mm),
                           settings.length(corridor.line.stations[at].along_mm));
 }
 
@@ -131,15 +127,14 @@ void CorridorPage::show_answer(const incision::IncisionAnswer* answer) {
     if (along_mm < next_mm && k + 1 < corridor.places.size()) continue;
     next_mm = along_mm + kShown_mm;
     const bool off = place.offset_mm != 0.0;
-    rows.push_back(
-        {{settings.length(along_mm), along_mm},
-         {off ? tr("%1 %2").arg(settings.length(std::abs(place.offset_mm)),
-                                toward_words(place.offset_mm * place.right, answer->side))
-              : tr("on the cut"),
-          std::abs(place.offset_mm)},
-         {chance_words(place.chance), place.chance},
-         room(place.to_left),
-         room(place.to_right)});
+    rows.push_back({{settings.length(along_mm), along_mm},
+                    {off ? tr("%1 %2").arg(settings.length(std::abs(place.offset_mm)),
+                                           side_words(place.offset_mm))
+                         : tr("on the cut"),
+                     std::abs(place.offset_mm)},
+                    {chance_words(place.chance), place.chance},
+                    room(place.to_left),
+                    room(place.to_right)});
   }
   places_->set({{tr("Along, %1").arg(settings.unit()), true},
                 {tr("Beside the cut, %1").arg(settings.unit()), false, true},

@@ -4587,20 +4587,12 @@ GPL-3.0-or-later. Es ist kein Medizinprodukt.</translation>
 <context>
     <name>endplate::ui::CorridorPage</name>
     <message>
-        <source>anteriorly</source>
-        <translation>nach anterior</translation>
+        <source>to its right</source>
+        <translation>nach rechts</translation>
     </message>
     <message>
-        <source>posteriorly</source>
-        <translation>nach posterior</translation>
-    </message>
-    <message>
-        <source>laterally</source>
-        <translation>nach lateral</translation>
-    </message>
-    <message>
-        <source>medially</source>
-        <translation>nach medial</translation>
+        <source>to its left</source>
+        <translation>nach links</translation>
     </message>
     <message>
         <source>Look for the line of least risk</source>
